@@ -5,8 +5,8 @@ package lang
 
 // The units. Bare is a number without one.
 const (
-	Bare Unit = iota
-	Ratio     // the slope 1:7; written with a colon and no unit
+	Bare  Unit = iota
+	Ratio      // the slope 1:7; written with a colon and no unit
 
 	Inch
 	Foot
