@@ -8,7 +8,10 @@ import (
 	"encoding/csv"
 	"fmt"
 	"iter"
+	"math"
+	"math/big"
 	"strconv"
+	"strings"
 )
 
 //go:embed data/*.csv
@@ -108,8 +111,21 @@ func (r row) status(column string) Status {
 	panic(fmt.Errorf("%s, row %s: %q is none of memory, reported, derived, seen", r.table, r.cells[0], r.text(column)))
 }
 
-// figure is the cell with the status of its row, unknown if the cell is blank. The source
-// may have the %s of a table's number.
+// inches is a cell such as 0.219 or 1 1/8 as a length, zero if it is blank.
+func (r row) inches(column string) Length {
+	var sum Length
+	for part := range strings.FieldsSeq(r.text(column)) {
+		v, ok := new(big.Rat).SetString(part)
+		if !ok {
+			panic(fmt.Errorf("%s, row %s, column %s: %q is no size", r.table, r.cells[0], column, part))
+		}
+		nanometres, _ := v.Mul(v, big.NewRat(int64(Inch), 1)).Float64()
+		sum += Length(math.Round(nanometres))
+	}
+	return sum
+}
+
+// figure is the cell with the status of its row, unknown if the cell is blank.
 func (r row) figure(column, source string) Figure {
 	if r.text(column) == "" {
 		return Figure{}

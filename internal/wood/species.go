@@ -8,7 +8,6 @@ import (
 	"strings"
 	"sync"
 	"unicode"
-	"unicode/utf8"
 )
 
 // Group tells hardwoods from softwoods.
@@ -25,6 +24,7 @@ func (g Group) String() string { return [...]string{"unknown", "hardwood", "soft
 type Species struct {
 	Name  string // "white oak"
 	Group Group
+	Note  string // which group's or neighbour's figures it borrows, if any
 
 	// Fraction of a size at 10 % moisture content for each 1 % change, from 6 to 14 %.
 	CR, CT Figure // radial, tangential
@@ -63,44 +63,45 @@ func Find(name string) (*Species, bool) {
 }
 
 // All are the species on the shelf by name.
-func All() []*Species { return species() }
+func All() []*Species { return slices.Clone(species()) }
 
-// Nearest is the name on the shelf that a name is most likely meant to be, for "did you
-// mean"; "" where nothing is near. Names with every word of the one asked for come first
-// ("oak": "red oak"), then the one with the fewest letters to change; among equals the
-// wood that the trade has most names for, since it is the commonest.
-func Nearest(name string) string {
+// Namesakes are the names that have every word of the one asked for, the commonest woods
+// first: "oak" has "red oak", "white oak" and others. What is not found and has none is misspelt, or
+// not on the shelf.
+func Namesakes(name string) []string {
 	wanted := words(name)
 	if len(wanted) == 0 {
-		return ""
+		return nil
 	}
-	asked := strings.Join(wanted, " ")
-	allowed := utf8.RuneCountInString(asked) / 3
-	best, least := "", allowed+2 // one more than the farthest that counts
-	for _, called := range allNames() {
+	var same []string
+	for _, called := range names() {
 		has := words(called)
-		distance := 0
-		if !containsAll(has, wanted) {
-			distance = 1 + edits(asked, strings.Join(has, " "), allowed)
-		}
-		if distance < least {
-			best, least = called, distance
+		if !slices.ContainsFunc(wanted, func(w string) bool { return !slices.Contains(has, w) }) {
+			same = append(same, called)
 		}
 	}
-	return best
+	return same
 }
+
+// Names are the names that find a species: its own for each, then what else the trade
+// calls them. The woods with the most names come first, since they are the commonest.
+func Names() []string { return slices.Clone(names()) }
 
 var species = sync.OnceValue(func() []*Species {
 	movement, shrinkage, strength := rows("movement.csv"), rows("shrinkage.csv"), rows("strength.csv")
 	var all []*Species
 	for r := range table("species.csv") {
-		s := &Species{Name: r.text("name"), Group: Hardwood, ShrinksFrom: greenAt, elasticRow: r.text("elastic")}
+		s := &Species{Name: r.text("name"), Group: Hardwood, Note: r.text("note"), ShrinksFrom: greenAt, elasticRow: r.text("elastic")}
 		if r.text("group") == "softwood" {
 			s.Group = Softwood
 		}
 		if m, ok := movement[r.text("movement")]; ok {
-			s.CR = m.figure("C_R", handbook+"13-5")
-			s.CT = m.figure("C_T", handbook+"13-5")
+			source := handbook + "13-5"
+			if m.status("status") == Reported {
+				source = "a trade list after Agriculture Handbook 72"
+			}
+			s.CR = m.figure("C_R", source)
+			s.CT = m.figure("C_T", source)
 			s.ShrinksFrom = m.number("starts_pct")
 		}
 		if m, ok := shrinkage[r.text("shrinkage")]; ok {
@@ -157,9 +158,7 @@ var shelf = sync.OnceValue(func() map[string]*Species {
 	return byKey
 })
 
-// allNames are the names of the species and then what else the trade calls them, the woods with
-// the most names first.
-var allNames = sync.OnceValue(func() []string {
+var names = sync.OnceValue(func() []string {
 	count := make(map[string]int)
 	var others []row
 	for r := range table("names.csv") {
@@ -167,16 +166,16 @@ var allNames = sync.OnceValue(func() []string {
 		others = append(others, r)
 	}
 	byCount := func(a, b string) int { return cmp.Compare(count[b], count[a]) }
-	var names []string
+	var all []string
 	for _, s := range species() {
-		names = append(names, s.Name)
+		all = append(all, s.Name)
 	}
-	slices.SortStableFunc(names, byCount)
+	slices.SortStableFunc(all, byCount)
 	slices.SortStableFunc(others, func(a, b row) int { return byCount(a.text("species"), b.text("species")) })
 	for _, r := range others {
-		names = append(names, r.text("name"))
+		all = append(all, r.text("name"))
 	}
-	return names
+	return all
 })
 
 // keys are what a name is looked up under: its words in alphabetical order, and its letters
@@ -193,39 +192,4 @@ func keys(name string) []string {
 
 func words(name string) []string {
 	return strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return !unicode.IsLetter(r) })
-}
-
-func containsAll(has, wanted []string) bool {
-	for _, w := range wanted {
-		if !slices.Contains(has, w) {
-			return false
-		}
-	}
-	return true
-}
-
-// edits is how many letters must be put in, taken out or changed to make a into b
-// (Levenshtein's distance), or more than most where that is certain.
-func edits(a, b string, most int) int {
-	from, to := []rune(a), []rune(b)
-	if d := len(from) - len(to); d > most || -d > most {
-		return most + 1
-	}
-	above := make([]int, len(to)+1)
-	for j := range above {
-		above[j] = j
-	}
-	for i, r := range from {
-		corner := above[0]
-		above[0] = i + 1
-		for j, q := range to {
-			changed := corner
-			if r != q {
-				changed++
-			}
-			corner = above[j+1]
-			above[j+1] = min(changed, above[j]+1, above[j+1]+1)
-		}
-	}
-	return above[len(to)]
 }

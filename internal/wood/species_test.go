@@ -1,6 +1,7 @@
 package wood
 
 import (
+	"slices"
 	"strings"
 	"testing"
 )
@@ -45,23 +46,22 @@ func TestFind(t *testing.T) {
 	}
 }
 
-func TestNearest(t *testing.T) {
-	tests := []struct{ name, want string }{
-		{"oak", "red oak"},
-		{"maple", "sugar maple"},
-		{"plane", ""},
-		{"whit oak", "white oak"},
-		{"blakc walnut", "black walnut"},
-		{"maple sugar hard", ""},
-		{"suger maple", "sugar maple"},
-		{"chery", "cherry"},
-		{"zzzzzzzz", ""},
-		{"", ""},
-		{"42", ""},
+func TestNamesakes(t *testing.T) {
+	tests := []struct {
+		name  string
+		first []string
+	}{
+		{"oak", []string{"red oak", "white oak"}},
+		{"Maple", []string{"sugar maple"}},
+		{"oak, American", []string{"American red oak", "American white oak"}},
+		{"oka", nil},
+		{"", nil},
+		{"42", nil},
 	}
 	for _, test := range tests {
-		if got := Nearest(test.name); got != test.want {
-			t.Errorf("Nearest(%q) = %q, want %q", test.name, got, test.want)
+		got := Namesakes(test.name)
+		if len(got) < len(test.first) || !slices.Equal(got[:len(test.first)], test.first) || test.first == nil && got != nil {
+			t.Errorf("Namesakes(%q) = %q, want %q first", test.name, got, test.first)
 		}
 	}
 }
@@ -126,17 +126,24 @@ func TestTablesAreWhole(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if !strings.HasPrefix(string(text), "# ") || !strings.Contains(string(text), "Source: ") {
+		if !strings.HasPrefix(string(text), "# ") || !strings.Contains(string(text), "# Source") {
 			t.Errorf("%s does not say where it is from", file.Name())
 		}
 	}
-	for _, name := range []string{"movement.csv", "shrinkage.csv", "strength.csv", "elastic.csv", "species.csv", "names.csv"} {
+	for _, file := range files {
 		seen := make(map[string]bool)
-		for r := range table(name) {
-			if seen[r.cells[0]] {
-				t.Errorf("%s: %q stands twice", name, r.cells[0])
+		for r := range table(file.Name()) {
+			key := r.cells[0]
+			if file.Name() == "emc.csv" {
+				key += " F, " + r.text("rh_pct")
 			}
-			seen[r.cells[0]] = true
+			if seen[key] {
+				t.Errorf("%s: %q stands twice", file.Name(), key)
+			}
+			seen[key] = true
+			if _, ok := r.columns["status"]; ok {
+				r.status("status")
+			}
 		}
 	}
 	for r := range table("species.csv") {
