@@ -57,14 +57,12 @@ func rewrite(start, end int, text, shown string) diag.Fix {
 }
 
 // headFault is for a line that does not start with a word.
-func headFault(t *lexer.Token, w *lexer.PeekingLexer) *diag.Finding {
-	if f := oddFault(t, w); f != nil {
+func headFault(t *lexer.Token, p *parser) *diag.Finding {
+	if f := oddFault(t, p); f != nil {
 		return f
 	}
 	const example = "such as `shelf middle` or `wide 30`"
 	switch t.Type {
-	case lexer.EOF:
-		return fault(t.Pos.Offset-1, t.Pos.Offset, "expected a word before `{`: a block belongs to what it describes, such as `case carcass {`")
 	case aNumber:
 		return faultAt(t, "a line starts with a word that says what %s is, %s", quote(t.Value), example)
 	case aPath:
@@ -75,12 +73,12 @@ func headFault(t *lexer.Token, w *lexer.PeekingLexer) *diag.Finding {
 
 // valueFault is for a place where a value must stand and something else does.
 func valueFault(t *lexer.Token, p *parser) *diag.Finding {
-	if f := oddFault(t, p.window); f != nil {
+	if f := oddFault(t, p); f != nil {
 		return f
 	}
 	const example = "a number, a name or a sum in brackets"
 	after := quote(p.last.Value)
-	if t.EOF() {
+	if t.Type == anEnd {
 		return fault(p.last.Pos.Offset, end(p.last), "expected a value after %s: %s", after, example)
 	}
 	if t.Type == aTightDash || t.Type == aTightComma {
@@ -91,7 +89,7 @@ func valueFault(t *lexer.Token, p *parser) *diag.Finding {
 
 // leftoverFault is for what no value starts with, behind a value.
 func leftoverFault(t *lexer.Token, p *parser) *diag.Finding {
-	if f := oddFault(t, p.window); f != nil {
+	if f := oddFault(t, p); f != nil {
 		return f
 	}
 	switch t.Type {
@@ -110,14 +108,14 @@ func leftoverFault(t *lexer.Token, p *parser) *diag.Finding {
 	case aTimes, aComma, aStar, aStroke, aMinus:
 		return faultAt(t, "expected a value before %s: a number, a name or a sum in brackets", quote(t.Value))
 	}
-	if p.head == "let" {
+	if p.head.Value == "let" {
 		return faultAt(t, "a `let` ends with its value, but %s follows: such as `let gap = 1/8`", quote(t.Value))
 	}
 	return faultAt(t, "%s cannot stand here: expected a value, `;` or the end of the line", quote(t.Value))
 }
 
 // oddFault is for the signs that stand nowhere in a plan; nil for others.
-func oddFault(t *lexer.Token, w *lexer.PeekingLexer) *diag.Finding {
+func oddFault(t *lexer.Token, p *parser) *diag.Finding {
 	at := t.Pos.Offset
 	switch t.Type {
 	case aQuote:
@@ -136,7 +134,7 @@ func oddFault(t *lexer.Token, w *lexer.PeekingLexer) *diag.Finding {
 		return faultAt(t, "this line is too long: at most %d words and numbers", maxTokens)
 	case anOdd:
 		if _, ok := lookalikes[t.Value]; ok {
-			return lookalikeFault(t, w)
+			return lookalikeFault(t, p)
 		}
 		if bad, size := foulAt(t.Value); size > 0 {
 			return foulFault(t.Value[bad:bad+size], at)
@@ -155,21 +153,20 @@ func oddFault(t *lexer.Token, w *lexer.PeekingLexer) *diag.Finding {
 }
 
 // lookalikeFault mends every lookalike of the line at once.
-func lookalikeFault(first *lexer.Token, w *lexer.PeekingLexer) *diag.Finding {
+func lookalikeFault(first *lexer.Token, p *parser) *diag.Finding {
 	f := faultAt(first, "%s is written %s", quote(first.Value), quote(lookalikes[first.Value]))
 	if strings.TrimSpace(lookalikes[first.Value]) == "" {
 		f.Message = "an odd blank stands here, which only looks like one: write a plain blank"
 	}
 	fix := diag.Fix{Title: "write " + quote(lookalikes[first.Value]), Safe: true}
-	before := int32(-1)
-	for t := first; !t.EOF(); t = w.Next() {
-		plain, ok := lookalikes[t.Value]
-		if t.Type != anOdd || !ok || int32(t.Pos.Offset) <= before {
-			continue
+	for at := p.tokens.RawCursor(); ; at++ {
+		t := &p.tokens.Range(at, at+1)[0]
+		if t.Type == anEnd {
+			break
 		}
-		edit := diag.Edit{Span: span(t), Text: plain}
-		before = edit.Span.Start
-		fix.Edits = append(fix.Edits, edit)
+		if plain, ok := lookalikes[t.Value]; ok && t.Type == anOdd {
+			fix.Edits = append(fix.Edits, diag.Edit{Span: span(t), Text: plain})
+		}
 	}
 	f.Fixes = []diag.Fix{fix}
 	return f
@@ -189,28 +186,28 @@ func foulFault(sign string, at int) *diag.Finding {
 func equalsFault(t *lexer.Token, p *parser) *diag.Finding {
 	at := t.Pos.Offset
 	switch {
-	case p.head == "check":
+	case p.head.Value == "check":
 		f := faultAt(t, "`=` names a value in a `let`: to compare, write `==`")
 		f.Fixes = []diag.Fix{write(at, end(t), "==")}
 		return f
-	case p.head == "let":
+	case p.head.Value == "let":
 		return faultAt(t, "a `let` has one name, one `=` and one value, such as `let gap = 1/8`")
 	}
 	f := faultAt(t, "`=` stands only in a `let`: a setting is a word and its value, such as `wide 30`")
-	if next := w1(p.window, t); next != nil {
+	if next := p.after(t); next != nil {
 		f.Fixes = []diag.Fix{rewrite(end(p.last), next.Pos.Offset, " ", quote(p.last.Value+" "+next.Value))}
 	}
 	return f
 }
 
-// w1 is the token behind t, which is the one to be read next; nil at the end.
-func w1(w *lexer.PeekingLexer, t *lexer.Token) *lexer.Token {
-	at := w.RawCursor()
-	next := w.Range(at, at+2)[1]
-	if t.EOF() || next.EOF() {
+// after is the token behind t, which is the one to be read next; nil at the end.
+func (p *parser) after(t *lexer.Token) *lexer.Token {
+	at := p.tokens.RawCursor()
+	next := &p.tokens.Range(at+1, at+2)[0]
+	if t.Type == anEnd || next.Type == anEnd {
 		return nil
 	}
-	return &next
+	return next
 }
 
 func letFault(s *Statement, values []Expr) *diag.Finding {
@@ -244,14 +241,14 @@ func deepBracketFault(t *lexer.Token) *diag.Finding {
 }
 
 func closeFault(t, open *lexer.Token, p *parser) *diag.Finding {
-	if f := oddFault(t, p.window); f != nil {
+	if f := oddFault(t, p); f != nil {
 		return f
 	}
 	switch t.Type {
 	case aTightDash, aTightComma, aCompare:
 		return leftoverFault(t, p)
 	case aSign:
-		return signFault(p.last, t, p.window)
+		return signFault(p.last, t, p)
 	case aNumber:
 		if p.last.Type == aNumber && p.sideBySide(t) {
 			return sideBySideFault(p.last, t, p.lastUnit)
@@ -265,9 +262,9 @@ func closeFault(t, open *lexer.Token, p *parser) *diag.Finding {
 }
 
 // signFault is for `a -b`: one value less another, or two values.
-func signFault(before, sign *lexer.Token, w *lexer.PeekingLexer) *diag.Finding {
+func signFault(before, sign *lexer.Token, p *parser) *diag.Finding {
 	at := sign.Pos.Offset
-	next := w1(w, sign)
+	next := p.after(sign)
 	if next == nil {
 		return faultAt(sign, "expected a value after `-`")
 	}
@@ -287,7 +284,7 @@ func signFault(before, sign *lexer.Token, w *lexer.PeekingLexer) *diag.Finding {
 
 // tightDashFault is for a dash glued to the value before it: `27-1/2`, `27-b`, `a- b`.
 func tightDashFault(t *lexer.Token, p *parser) *diag.Finding {
-	next := w1(p.window, t)
+	next := p.after(t)
 	if next == nil {
 		return faultAt(t, "expected a value after `-`, such as `wide - 1/2`")
 	}
@@ -307,7 +304,7 @@ func tightDashFault(t *lexer.Token, p *parser) *diag.Finding {
 
 // tightCommaFault is for `3,14`: a list, a decimal or thousands.
 func tightCommaFault(t *lexer.Token, p *parser) *diag.Finding {
-	next := w1(p.window, t)
+	next := p.after(t)
 	if next == nil {
 		return faultAt(t, "expected a value after `,`")
 	}

@@ -1,10 +1,11 @@
 package lang
 
-// The grammar of one line, for participle. Every production is a method that reads
-// from participle's window of tokens; the doc comment of the package shows them as
-// EBNF. A production that fails has left a finding in parser.fault.
+// The grammar, for participle. Every production is a method that reads from
+// participle's window of tokens; the doc comment of the package shows them as EBNF. One
+// that fails has left a finding in parser.fault.
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/alecthomas/participle/v2"
@@ -13,24 +14,36 @@ import (
 	"plancheck/internal/diag"
 )
 
-// grammar is participle's parser of one line.
-var grammar = participle.MustBuild[line](participle.Lexer(symbols{}), participle.UseLookahead(0))
+// grammar is participle's parser of a window.
+var grammar = participle.MustBuild[window](participle.Lexer(symbols{}), participle.UseLookahead(0))
 
-// line is the root production: a statement without its block.
+// window is the root production: some lines of a plan, without their blocks.
+type window struct {
+	lines []line
+}
+
+// line is a statement without its block.
 type line struct {
 	Statement
 	fault *diag.Finding // why it could not be read to its end
 }
 
 // Parse is called by participle.
-func (l *line) Parse(window *lexer.PeekingLexer) error {
-	p := parser{window: window}
-	if !p.statement(&l.Statement) {
-		l.fault = p.fault
-		l.Faulty = true
-		for !window.Peek().EOF() {
-			window.Next()
+//
+// Window = { Statement end } .
+func (w *window) Parse(tokens *lexer.PeekingLexer) error {
+	p := parser{tokens: tokens}
+	w.lines = make([]line, 0, windowLines)
+	for !tokens.Peek().EOF() {
+		w.lines = append(w.lines, line{})
+		l := &w.lines[len(w.lines)-1]
+		if !p.statement(&l.Statement) {
+			l.fault, l.Faulty = p.fault, true
+			for p.peek().Type != anEnd {
+				p.tokens.Next()
+			}
 		}
+		p.tokens.Next()
 	}
 	return nil
 }
@@ -38,20 +51,23 @@ func (l *line) Parse(window *lexer.PeekingLexer) error {
 // maxDepth bounds brackets within brackets, and blocks within blocks.
 const maxDepth = 100
 
-// parser reads one line.
+// parser reads the lines of a window.
 type parser struct {
-	window   *lexer.PeekingLexer
-	head     string       // the word that heads the line
+	tokens   *lexer.PeekingLexer
+	head     *lexer.Token // the word that heads the line
 	last     *lexer.Token // taken last
 	lastUnit Unit         // of the last number taken
 	depth    int          // of brackets
 	fault    *diag.Finding
+
+	stack []Expr // values of unfinished lists
+	spare []Expr // room for finished ones
 }
 
-func (p *parser) peek() *lexer.Token { return p.window.Peek() }
+func (p *parser) peek() *lexer.Token { return p.tokens.Peek() }
 
 func (p *parser) next() *lexer.Token {
-	p.last = p.window.Next()
+	p.last = p.tokens.Next()
 	return p.last
 }
 
@@ -64,60 +80,65 @@ func (p *parser) fail(f *diag.Finding) bool {
 // Statement = Word [ times Sum ] { Value } [ "=" Value ] .
 func (p *parser) statement(s *Statement) bool {
 	t := p.peek()
+	p.head, p.last, p.depth, p.fault = t, t, 0, nil
 	s.Span = span(t)
 	if t.Type != aWord {
-		return p.fail(headFault(t, p.window))
+		return p.fail(headFault(t, p))
 	}
 	p.next()
-	p.head = t.Value
-	s.Word = Word{Text: t.Value, Span: span(t)}
-	s.Span = s.Word.Span
-	defer func() { s.Span.End = int32(end(p.last)) }()
+	s.Word = Word{Text: t.Value, Span: s.Span}
+	base := len(p.stack)
+	ok := p.body(s, base)
+	s.Values = p.pop(base)
+	s.Span.End = int32(end(p.last))
+	return ok
+}
+
+// body reads what stands behind the word, the values onto the stack.
+func (p *parser) body(s *Statement, base int) bool {
 	if p.peek().Type == aTimes {
 		p.next()
-		times, ok := p.sum()
-		if !ok {
+		var times Expr
+		if !p.sum(&times) {
 			return false
 		}
 		s.Times = &times
 	}
-	var few [6]Expr // what most lines need
-	values := few[:0]
-	defer func() { s.Values = exactly(values) }()
 	for {
-		switch t = p.peek(); t.Type {
-		case lexer.EOF:
-			return p.whole(s, values)
+		t := p.peek()
+		switch t.Type {
+		case anEnd:
+			if p.head.Value == "let" {
+				return p.fail(letFault(s, p.stack[base:]))
+			}
+			return true
 		case anEquals:
-			if p.head != "let" || len(values) != 1 || values[0].Op != Name || s.Equals != nil {
-				return p.fail(equalsFault(t, p))
-			}
-			p.next()
-			value, ok := p.value()
-			if !ok {
-				return false
-			}
-			s.Equals = &value
-			continue
+			return p.equals(s, p.stack[base:])
 		}
-		if s.Equals != nil || !p.mayFollow(t) {
-			if p.fault == nil {
-				p.fault = leftoverFault(t, p)
-			}
+		if !p.mayFollow(t) {
 			return false
 		}
-		value, ok := p.value()
-		if !ok {
+		var value Expr
+		if !p.value(&value) {
 			return false
 		}
-		values = append(values, value)
+		p.stack = append(p.stack, value)
 	}
 }
 
-// whole reports a let that lacks its name or its value.
-func (p *parser) whole(s *Statement, values []Expr) bool {
-	if p.head == "let" && s.Equals == nil {
-		return p.fail(letFault(s, values))
+// equals reads the value of a let, with which its line ends.
+func (p *parser) equals(s *Statement, values []Expr) bool {
+	if p.head.Value != "let" || len(values) != 1 || values[0].Op != Name {
+		return p.fail(equalsFault(p.peek(), p))
+	}
+	p.next()
+	var value Expr
+	if !p.value(&value) {
+		return false
+	}
+	s.Equals = &value
+	if t := p.peek(); t.Type != anEnd {
+		return p.mayFollow(t) && p.fail(leftoverFault(t, p))
 	}
 	return true
 }
@@ -134,12 +155,12 @@ func (p *parser) mayFollow(t *lexer.Token) bool {
 		}
 		return true
 	case aSign:
-		if p.last.Pos.Offset != p.headAt() {
-			return p.fail(signFault(p.last, t, p.window))
+		if p.last != p.head {
+			return p.fail(signFault(p.last, t, p))
 		}
 		return true
 	}
-	return false
+	return p.fail(leftoverFault(t, p))
 }
 
 // sideBySide reports whether the number t reads as one with the number before it:
@@ -156,106 +177,123 @@ func (p *parser) sideBySide(t *lexer.Token) bool {
 	return false
 }
 
-func (p *parser) headAt() int { return p.window.Range(0, 1)[0].Pos.Offset }
-
 // Value = List .  List = Chain { "," Chain } .
-func (p *parser) value() (Expr, bool) {
-	first, ok := p.chain()
-	if !ok || p.peek().Type != aComma {
-		return first, ok
+func (p *parser) value(e *Expr) bool {
+	if !p.chain(e) {
+		return false
 	}
-	return p.joined(List, first, aComma, p.chain)
+	if p.peek().Type != aComma {
+		return true
+	}
+	base := p.push(e)
+	for p.peek().Type == aComma {
+		p.next()
+		if !p.chain(e) {
+			return false
+		}
+		p.stack = append(p.stack, *e)
+	}
+	*e = over(List, p.pop(base))
+	return true
 }
 
 // Chain = Expr { times Expr } .
-func (p *parser) chain() (Expr, bool) {
-	first, ok := p.comparison()
-	if !ok || p.peek().Type != aTimes {
-		return first, ok
+func (p *parser) chain(e *Expr) bool {
+	if !p.comparison(e) {
+		return false
 	}
-	return p.joined(Sized, first, aTimes, p.comparison)
-}
-
-// joined reads what else is joined to first by a separator.
-func (p *parser) joined(op Op, first Expr, separator lexer.TokenType, part func() (Expr, bool)) (Expr, bool) {
-	var few [4]Expr
-	parts := append(few[:0], first)
-	for p.peek().Type == separator {
+	if p.peek().Type != aTimes {
+		return true
+	}
+	base := p.push(e)
+	for p.peek().Type == aTimes {
 		p.next()
-		e, ok := part()
-		if !ok {
-			return Expr{}, false
+		if !p.comparison(e) {
+			return false
 		}
-		parts = append(parts, e)
+		p.stack = append(p.stack, *e)
 	}
-	return over(op, exactly(parts)...), true
+	*e = over(Sized, p.pop(base))
+	return true
 }
 
 // Expr = Sum [ Compare Sum ] .
-func (p *parser) comparison() (Expr, bool) {
-	left, ok := p.sum()
-	t := p.peek()
-	if !ok || t.Type != aCompare {
-		return left, ok
+func (p *parser) comparison(e *Expr) bool {
+	if !p.sum(e) {
+		return false
 	}
-	if p.head != "check" {
-		return Expr{}, p.fail(compareFault(t))
+	t := p.peek()
+	if t.Type != aCompare {
+		return true
+	}
+	if p.head.Value != "check" {
+		return p.fail(compareFault(t))
 	}
 	p.next()
-	right, ok := p.sum()
-	if !ok {
-		return Expr{}, false
+	base := p.push(e)
+	if !p.sum(e) {
+		return false
 	}
 	if again := p.peek(); again.Type == aCompare {
-		return Expr{}, p.fail(againFault(again))
+		return p.fail(againFault(again))
 	}
-	return over(compareOps[t.Value], left, right), true
+	p.stack = append(p.stack, *e)
+	*e = over(compareOps[t.Value], p.pop(base))
+	return true
 }
 
 var compareOps = map[string]Op{"==": Same, "!=": Differs, "<": Below, "<=": AtMost, ">": Above, ">=": AtLeast}
 
 // Sum = Term { ( "+" | "-" ) Term } .
-func (p *parser) sum() (Expr, bool) {
-	left, ok := p.term()
-	for ok {
+func (p *parser) sum(e *Expr) bool {
+	if !p.term(e) {
+		return false
+	}
+	for {
 		op := Add
 		switch p.peek().Type {
 		case aPlus:
 		case aMinus:
 			op = Sub
 		default:
-			return left, true
+			return true
 		}
 		p.next()
-		var right Expr
-		right, ok = p.term()
-		left = over(op, left, right)
+		base := p.push(e)
+		if !p.term(e) {
+			return false
+		}
+		p.stack = append(p.stack, *e)
+		*e = over(op, p.pop(base))
 	}
-	return Expr{}, false
 }
 
 // Term = Unary { ( "*" | "/" ) Unary } .
-func (p *parser) term() (Expr, bool) {
-	left, ok := p.unary()
-	for ok {
+func (p *parser) term(e *Expr) bool {
+	if !p.unary(e) {
+		return false
+	}
+	for {
 		op := Mul
 		switch p.peek().Type {
 		case aStar:
 		case aStroke:
 			op = Div
 		default:
-			return left, true
+			return true
 		}
 		p.next()
-		var right Expr
-		right, ok = p.unary()
-		left = over(op, left, right)
+		base := p.push(e)
+		if !p.unary(e) {
+			return false
+		}
+		p.stack = append(p.stack, *e)
+		*e = over(op, p.pop(base))
 	}
-	return Expr{}, false
 }
 
 // Unary = [ sign ] Primary .
-func (p *parser) unary() (Expr, bool) {
+func (p *parser) unary(e *Expr) bool {
 	t := p.peek()
 	op := Neg
 	switch t.Type {
@@ -263,106 +301,114 @@ func (p *parser) unary() (Expr, bool) {
 		op = Pos
 	case aSign:
 	default:
-		return p.primary()
+		return p.primary(e)
 	}
 	p.next()
-	e, ok := p.primary()
-	if !ok {
-		return Expr{}, false
+	if !p.primary(e) {
+		return false
 	}
-	signed := over(op, e)
-	signed.Span.Start = int32(t.Pos.Offset)
-	return signed, true
+	*e = over(op, p.pop(p.push(e)))
+	e.Span.Start = int32(t.Pos.Offset)
+	return true
 }
 
 // Primary = Number | Path | Text | Func Sum { "," Sum } ")" | "(" Sum ")" .
-func (p *parser) primary() (Expr, bool) {
+func (p *parser) primary(e *Expr) bool {
 	t := p.peek()
 	switch t.Type {
 	case aNumber:
 		quarters := p.last.Type == aWord && p.last.Value == "quarters"
 		q, f := quantity(t.Value, t.Pos.Offset, quarters)
 		if f != nil {
-			return Expr{}, p.fail(f)
+			return p.fail(f)
 		}
 		p.next()
 		p.lastUnit = q.Unit
-		return Expr{Op: Number, Span: span(t), Qty: q}, true
+		*e = Expr{Op: Number, Span: span(t), Qty: q}
+		return true
 	case aWord, aPath:
 		p.next()
-		return Expr{Op: Name, Span: span(t), Text: t.Value}, true
+		*e = Expr{Op: Name, Span: span(t), Text: t.Value}
+		return true
 	case aText:
 		text, f := unquote(t)
 		if f != nil {
-			return Expr{}, p.fail(f)
+			return p.fail(f)
 		}
 		p.next()
-		return Expr{Op: Text, Span: span(t), Text: text}, true
+		*e = Expr{Op: Text, Span: span(t), Text: text}
+		return true
 	case anOpen, aCall:
-		return p.bracket()
+		return p.bracket(e)
 	}
-	return Expr{}, p.fail(valueFault(t, p))
+	return p.fail(valueFault(t, p))
 }
 
 // functions are what may stand before a bracket.
 var functions = []string{"min", "max", "abs", "round"}
 
 // bracket reads what stands in brackets, with the function before it if there is one.
-func (p *parser) bracket() (Expr, bool) {
-	t := p.next()
-	op, name := Group, strings.TrimSuffix(t.Value, "(")
-	if t.Type == aCall {
+func (p *parser) bracket(e *Expr) bool {
+	open := p.next()
+	op, name := Group, strings.TrimSuffix(open.Value, "(")
+	if open.Type == aCall {
 		op = Call
-		if !isFunction(name) {
-			return Expr{}, p.fail(functionFault(t, name))
+		if !slices.Contains(functions, name) {
+			return p.fail(functionFault(open, name))
 		}
 	}
-	if p.depth == maxDepth {
-		return Expr{}, p.fail(deepBracketFault(t))
+	if p.depth++; p.depth > maxDepth {
+		return p.fail(deepBracketFault(open))
 	}
-	p.depth++
-	defer func() { p.depth-- }()
-	arg, ok := p.sum()
-	if !ok {
-		return Expr{}, false
-	}
-	args := []Expr{arg}
-	for op == Call && p.peek().Type == aComma {
+	base := len(p.stack)
+	for {
+		if !p.sum(e) {
+			return false
+		}
+		p.stack = append(p.stack, *e)
+		if op != Call || p.peek().Type != aComma {
+			break
+		}
 		p.next()
-		if arg, ok = p.sum(); !ok {
-			return Expr{}, false
-		}
-		args = append(args, arg)
 	}
 	if p.peek().Type != aClose {
-		return Expr{}, p.fail(closeFault(p.peek(), t, p))
+		return p.fail(closeFault(p.peek(), open, p))
 	}
-	last := p.next()
-	return Expr{Op: op, Span: span(t).To(span(last)), Text: name, Args: args}, true
+	p.depth--
+	p.next()
+	*e = Expr{Op: op, Span: diag.Span{Start: int32(open.Pos.Offset), End: int32(end(p.last))}, Text: name, Args: p.pop(base)}
+	return true
 }
 
-func isFunction(name string) bool {
-	for _, f := range functions {
-		if f == name {
-			return true
-		}
+// push puts a value onto the stack and says where.
+func (p *parser) push(e *Expr) (base int) {
+	p.stack = append(p.stack, *e)
+	return len(p.stack) - 1
+}
+
+// pop takes the values from base on off the stack; nil if there are none. They get
+// their own place out of a larger piece of memory, which spares most allocations.
+func (p *parser) pop(base int) []Expr {
+	values := p.stack[base:]
+	n := len(values)
+	if n == 0 {
+		return nil
 	}
-	return false
+	if len(p.spare) < n {
+		p.spare = make([]Expr, max(n, windowLines))
+	}
+	own := p.spare[:n:n]
+	p.spare = p.spare[n:]
+	copy(own, values)
+	p.stack = p.stack[:base]
+	return own
 }
 
 // over is op over its args, spanning them.
-func over(op Op, args ...Expr) Expr {
-	whole := args[0].Span
-	whole.End = args[len(args)-1].Span.End
-	return Expr{Op: op, Span: whole, Args: args}
-}
-
-// exactly copies values to a slice without room to spare; nil for none.
-func exactly(values []Expr) []Expr {
-	if len(values) == 0 {
-		return nil
-	}
-	return append(make([]Expr, 0, len(values)), values...)
+func over(op Op, args []Expr) Expr {
+	all := args[0].Span
+	all.End = args[len(args)-1].Span.End
+	return Expr{Op: op, Span: all, Args: args}
 }
 
 // span is where a token stands. Its file is set when the line is taken into the tree.

@@ -35,10 +35,10 @@ type builder struct {
 	pending []*Statement // of the open blocks, those of an inner one behind the outer's
 	skipped int          // blocks open beyond the deepest that is read
 
-	place     place // of the statement or brace read last
-	lastPlain place // of the last statement of the innermost block, if it began a line and opened no block
-
-	strayLine int // where the last } that closes nothing was reported: one more than the offset of its line
+	before    piece // the piece read last
+	beforeEnd int   // the offset behind it
+	plain     place // of the last statement of the innermost block, if it began a line and opened no block
+	strayLine int   // where the last } that closes nothing was reported: one more than the offset of its line
 
 	found      []diag.Finding
 	faults     int // how much the reading had to put up with
@@ -52,84 +52,77 @@ type opener struct {
 	body      int // where its statements start in pending
 }
 
-// place is where a statement or a brace stands, as far as it matters for blocks.
-type place struct {
-	line  int  // offset of the start of its line
-	edge  int  // how far its line is indented
-	first bool // nothing stands before it on its line
-	end   int  // offset behind it
-}
-
 func newBuilder(f *diag.File, r reading) *builder {
 	return &builder{scan: newScanner(f), read: r, tree: &Tree{File: f}}
 }
 
 func (b *builder) run() {
 	s := b.scan
-	for s.rest() {
-		here := place{line: s.lineStart, edge: s.edge, first: s.first}
-		if b.read == byEdges && here.first {
-			b.edges(here)
+	for s.fill() {
+		w, _ := grammar.ParseFromLexer(s.window) // what is wrong is in the lines
+		lines := w.lines
+		for _, p := range s.pieces {
+			if b.read == byEdges && p.first {
+				b.edges(p)
+			}
+			switch p.kind {
+			case aCloser:
+				b.close(p)
+			case anOpener:
+				b.opener(p)
+			default:
+				b.line(p, &lines[0])
+				lines = lines[1:]
+			}
+			b.before = p
+			if p.kind != aLine {
+				b.beforeEnd = p.brace + 1
+			}
 		}
-		if s.text[s.at] == '}' {
-			s.at++
-			s.first = false
-			here.end = s.at
-			b.close(here)
-			b.place = here
-			continue
-		}
-		b.line(here)
 	}
 	b.unclosed(0, len(s.text))
 	b.tree.Body = exact(b.pending)
 }
 
-// line takes in the statement that starts here.
-func (b *builder) line(here place) {
-	s := b.scan
-	ended := s.statement()
-	if s.count == 0 && ended == atOpen && b.adopt(here) {
-		return
-	}
-	l, _ := grammar.ParseFromLexer(s.window) // a fault is in the line
+// line takes in a statement.
+func (b *builder) line(p piece, l *line) {
 	st := &l.Statement
-	st.own(s.file)
-	if l.fault != nil && b.skipped == 0 {
-		own(l.fault, s.file)
-		b.report(l.fault)
-	}
-	here.end = int(st.Span.End)
-	b.place = here
+	st.own(b.scan.file)
+	b.beforeEnd = int(st.Span.End)
 	if b.skipped == 0 {
+		if l.fault != nil {
+			b.report(l.fault)
+		}
 		b.pending = append(b.pending, st)
 	}
-	if ended == atOpen {
-		b.place.end = s.at
-		b.openBlock(st, here, s.span(s.at-1, s.at))
-		return
+	b.plain = p.place
+	if p.kind == aHeader {
+		b.openBlock(st, p)
 	}
-	b.lastPlain = here
 }
 
-// adopt gives a brace that stands on a line of its own to the statement before it.
-func (b *builder) adopt(here place) bool {
+// opener gives a brace that stands by itself to the statement on the line before it;
+// without one it opens a block of no word.
+func (b *builder) opener(p piece) {
+	f := fault(p.brace, p.brace+1, "`{` stands on the line of what it opens, such as `case carcass {`")
 	st := b.lastStatement()
-	if st == nil || st.Block != nil || b.skipped > 0 || !here.first {
-		return false
+	if b.skipped > 0 {
+		b.openBlock(st, p)
+		return
 	}
-	brace := b.scan.span(b.scan.at-1, b.scan.at)
-	f := fault(int(brace.Start), int(brace.End), "`{` stands on the line of what it opens, such as `case carcass {`")
-	end := int(st.Span.End)
-	f.Fixes = []diag.Fix{rewrite(end, end, " {", "`{` behind "+quote(st.Head().Text()))}
-	f.Fixes[0].Edits = append(f.Fixes[0].Edits, diag.Edit{Span: brace})
-	own(f, b.scan.file)
-	b.report(f)
+	if p.first && b.before.kind == aLine && st != nil && b.plain.first {
+		end := int(st.Span.End)
+		f.Fixes = []diag.Fix{rewrite(end, end, " {", "`{` behind "+quote(st.Head().Text()))}
+		f.Fixes[0].Edits = append(f.Fixes[0].Edits, diag.Edit{Span: b.scan.span(p.brace, p.brace+1)})
+		p.place = b.plain
+	} else {
+		st = &Statement{Span: b.scan.span(p.brace, p.brace+1)}
+		st.Word.Span = b.scan.span(p.brace, p.brace)
+		b.pending = append(b.pending, st)
+	}
 	st.Faulty = true
-	here.end = b.scan.at
-	b.place = here
-	b.openBlock(st, here, brace)
-	return true
+	b.report(f)
+	b.openBlock(st, p)
 }
 
 // lastStatement is the last of the innermost open block; nil if it has none yet.
@@ -144,41 +137,45 @@ func (b *builder) lastStatement() *Statement {
 	return b.pending[len(b.pending)-1]
 }
 
-func (b *builder) openBlock(st *Statement, here place, brace diag.Span) {
-	b.lastPlain = place{}
+// openBlock opens the block of st, whose brace is that of p.
+func (b *builder) openBlock(st *Statement, p piece) {
+	b.plain = place{}
 	if b.skipped > 0 {
 		b.skipped++
 		return
+	}
+	brace := b.scan.span(p.brace, p.brace+1)
+	if p.kind == aLine {
+		brace.End = brace.Start // never written
 	}
 	st.Block = &Block{Open: brace}
 	st.Span.End = max(st.Span.End, brace.End)
 	if len(b.open) == maxDepth {
 		b.skipped = 1
 		st.Faulty = true
-		f := fault(int(brace.Start), int(brace.End), "blocks stand at most %d deep: what is inside this one is not read", maxDepth)
-		own(f, b.scan.file)
-		b.report(f)
+		b.report(fault(p.brace, p.brace+1, "blocks stand at most %d deep: what is inside this one is not read", maxDepth))
 		return
 	}
-	b.open = append(b.open, opener{statement: st, place: here, body: len(b.pending)})
+	b.open = append(b.open, opener{statement: st, place: p.place, body: len(b.pending)})
 }
 
 // close takes in a closing brace.
-func (b *builder) close(here place) {
-	b.lastPlain = place{}
-	if b.skipped > 0 {
-		if b.skipped--; b.skipped == 0 {
-			st := b.lastStatement()
-			st.Block.Close = b.scan.span(here.end-1, here.end)
-			st.Span.End = int32(here.end)
-		}
-		return
+func (b *builder) close(p piece) {
+	b.plain = place{}
+	brace := b.scan.span(p.brace, p.brace+1)
+	switch {
+	case b.skipped > 1:
+		b.skipped--
+	case b.skipped == 1:
+		b.skipped = 0
+		st := b.lastStatement()
+		st.Block.Close = brace
+		st.Span.End = brace.End
+	case len(b.open) == 0 || b.read == byEdges && !b.closesByEdge(p.place):
+		b.stray(p)
+	default:
+		b.pop(brace)
 	}
-	if b.read == byEdges && !b.closesByEdge(here) || len(b.open) == 0 {
-		b.stray(here)
-		return
-	}
-	b.pop(b.scan.span(here.end-1, here.end))
 }
 
 // pop ends the innermost block.
@@ -196,10 +193,11 @@ func (b *builder) pop(brace diag.Span) {
 	}
 	clear(b.pending[o.body:])
 	b.pending = b.pending[:o.body]
-	b.lastPlain = place{}
+	b.plain = place{}
 }
 
 func (b *builder) report(f *diag.Finding) {
+	own(f, b.scan.file)
 	b.found = append(b.found, *f)
 	b.faults++
 }

@@ -33,21 +33,21 @@ const (
 
 // edges opens and closes the blocks whose braces are missing before the line that
 // starts here.
-func (b *builder) edges(here place) {
+func (b *builder) edges(p piece) {
 	if b.skipped > 0 {
 		return
 	}
-	closing := b.scan.text[b.scan.at] == '}'
+	closing := p.kind == aCloser
 	keep := len(b.open)
 	for keep > 0 {
 		o := b.open[keep-1]
-		if closing && o.place.edge <= here.edge || !closing && o.place.edge < here.edge {
+		if closing && o.place.edge <= p.edge || !closing && o.place.edge < p.edge {
 			break
 		}
 		keep--
 	}
-	b.unclosed(keep, here.line)
-	if !closing && b.lastPlain.first && here.edge > b.lastPlain.edge {
+	b.unclosed(keep, p.line)
+	if !closing && b.plain.first && p.edge > b.plain.edge {
 		b.unopened()
 	}
 }
@@ -73,7 +73,7 @@ func (b *builder) unclosed(keep, next int) {
 	inner := b.open[len(b.open)-1]
 	brace := inner.statement.Block.Open
 	f := fault(int(brace.Start), int(brace.End), "the block of %s is not closed: expected `}` %s",
-		quote(name(inner.statement)), whereToClose(inner.place, b.place))
+		quote(name(inner.statement)), whereToClose(inner.place, b.before.place))
 	var fix diag.Fix
 	const most = 8 // places shown
 	for n := len(b.open) - 1; n >= keep; n-- {
@@ -90,15 +90,14 @@ func (b *builder) unclosed(keep, next int) {
 	}
 	fix.Title = "write the missing `}`"
 	f.Fixes = []diag.Fix{{Title: fix.Title, Edits: merged(fix.Edits)}}
-	own(f, b.scan.file)
 	b.report(f)
 	b.faults--
 }
 
 // closing is the edit that closes o before the line that starts at next.
 func (b *builder) closing(o opener, next int) diag.Edit {
-	if o.place.line == b.place.line {
-		return diag.Edit{Span: b.scan.span(b.place.end, b.place.end), Text: " }"}
+	if o.place.line == b.before.line {
+		return diag.Edit{Span: b.scan.span(b.beforeEnd, b.beforeEnd), Text: " }"}
 	}
 	text := strings.Repeat(" ", o.place.edge) + "}\n"
 	if next == len(b.scan.text) && !strings.HasSuffix(b.scan.text, "\n") {
@@ -129,28 +128,26 @@ func whereToClose(opened, last place) string {
 
 // unopened opens a block for the last statement, whose { is missing.
 func (b *builder) unopened() {
-	st, here := b.lastStatement(), b.lastPlain
+	st := b.lastStatement()
 	end := int(st.Span.End)
 	f := fault(end-1, end, "the lines below stand deeper, but %s opens no block: expected `{` behind it", quote(name(st)))
 	f.Fixes = []diag.Fix{rewrite(end, end, " {", "`{` behind "+quote(name(st)))}
-	own(f, b.scan.file)
 	b.report(f)
 	b.unbalanced++
 	st.Faulty = true
-	b.openBlock(st, here, b.scan.span(end, end))
+	b.openBlock(st, piece{place: b.plain, brace: end})
 }
 
 // stray reports a } that closes nothing, once for all on a line.
-func (b *builder) stray(here place) {
+func (b *builder) stray(p piece) {
 	b.unbalanced++
 	b.faults++
-	if b.strayLine == here.line+1 {
+	if b.strayLine == p.line+1 {
 		return
 	}
-	b.strayLine = here.line + 1
-	f := fault(here.end-1, here.end, "`}` closes nothing here: leave it out, or open a block with `{` before it")
-	f.Fixes = []diag.Fix{rewrite(here.end-1, here.end, "", "the line without `}`")}
-	own(f, b.scan.file)
+	b.strayLine = p.line + 1
+	f := fault(p.brace, p.brace+1, "`}` closes nothing here: leave it out, or open a block with `{` before it")
+	f.Fixes = []diag.Fix{rewrite(p.brace, p.brace+1, "", "the line without `}`")}
 	b.report(f)
 	b.faults--
 }

@@ -1,8 +1,9 @@
 package lang
 
-// The lexer: it cuts one statement's text into tokens and lays them into the window
-// from which participle reads. Blanks and comments make no tokens; comments go into a
-// table of their own. It never fails: what cannot stand in a plan becomes a token of
+// The lexer: it cuts some lines into tokens and lays them into the window from which
+// participle reads, again and again the same one. Blanks and comments make no tokens;
+// comments go into a table of their own, and braces into a list of pieces, from which
+// the blocks are made. It never fails: what cannot stand in a plan becomes a token of
 // its own kind, which the grammar then refuses where it stands.
 
 import (
@@ -40,6 +41,7 @@ const (
 	aGauge                      // # glued to a digit behind it
 	anOdd                       // anything else
 	tooMany                     // stands where a statement became too long
+	anEnd                       // of a statement
 )
 
 // maxTokens bounds one statement, and with it memory and the depth of its values.
@@ -52,17 +54,20 @@ func (symbols) Symbols() map[string]lexer.TokenType {
 	return map[string]lexer.TokenType{"EOF": lexer.EOF, "Word": aWord, "Path": aPath, "Call": aCall,
 		"Number": aNumber, "Text": aText, "Times": aTimes, "Equals": anEquals, "Compare": aCompare,
 		"Plus": aPlus, "Minus": aMinus, "Sign": aSign, "Star": aStar, "Stroke": aStroke, "Comma": aComma,
-		"Open": anOpen, "Close": aClose}
+		"Open": anOpen, "Close": aClose, "End": anEnd}
 }
 
-// Lex is how participle would read one statement by itself.
+// Lex is how participle would read a text by itself.
 func (symbols) Lex(name string, r io.Reader) (lexer.Lexer, error) {
 	var text strings.Builder
 	if _, err := io.Copy(&text, r); err != nil {
 		return nil, err
 	}
 	s := newScanner(diag.NewFile(name, text.String()))
-	s.statement()
+	for s.rest() {
+		s.piece()
+	}
+	s.finish()
 	return &replay{s.tokens[:s.count+1]}, nil
 }
 
@@ -77,16 +82,36 @@ func (r *replay) Next() (lexer.Token, error) {
 	return t, nil
 }
 
-// ending says what ended a statement.
-type ending uint8
+// piece is a statement without its block, or a closing brace.
+type piece struct {
+	place
+	kind  pieceKind
+	brace int // where its brace stands, if it has one
+}
+
+type pieceKind uint8
 
 const (
-	atLine  ending = iota // a newline, a semicolon or the end of the file
-	atOpen                // { , taken
-	atClose               // } , left standing
+	aLine    pieceKind = iota // a statement
+	aHeader                   // a statement with a brace behind it
+	anOpener                  // a brace before which nothing stands
+	aCloser                   // a closing brace
 )
 
-// scanner walks through a text, a statement at a time.
+// place is where a piece stands, as far as it matters for blocks.
+type place struct {
+	line  int  // offset of the start of its line
+	edge  int  // how far its line is indented
+	first bool // nothing stands before it on its line
+}
+
+// A window is filled up to these counts.
+const (
+	windowLines  = 128
+	windowTokens = 1024
+)
+
+// scanner walks through a text, a window at a time.
 type scanner struct {
 	file *diag.File
 	text string
@@ -96,11 +121,13 @@ type scanner struct {
 	edge      int  // how far that line's first sign is indented
 	first     bool // nothing but blanks stood before at on its line
 
-	window *lexer.PeekingLexer // reads tokens, which are written anew for each statement
+	window *lexer.PeekingLexer // reads tokens
 	start  lexer.Checkpoint    // of the window
-	tokens []lexer.Token
-	count  int
+	tokens []lexer.Token       // written anew for each window
+	count  int                 // of tokens
+	pieces []piece             // of the window
 
+	base     int // of this statement's tokens
 	brackets int // open in this statement
 	joined   int // newlines before this offset are blanks inside brackets
 	unquoted int // no text ends before this offset
@@ -117,10 +144,26 @@ func newScanner(f *diag.File) *scanner {
 	return s
 }
 
+// fill puts the next lines into the window; false if there are none.
+func (s *scanner) fill() bool {
+	s.count, s.pieces = 0, s.pieces[:0]
+	for len(s.pieces) < windowLines && s.count < windowTokens && s.rest() {
+		s.piece()
+	}
+	s.finish()
+	return len(s.pieces) > 0
+}
+
+// finish closes the window behind the last token.
+func (s *scanner) finish() {
+	s.tokens[s.count] = lexer.EOFToken(lexer.Position{Offset: s.at})
+	s.window.LoadCheckpoint(s.start)
+}
+
 // widen makes a window for n tokens and keeps what the old one holds.
 func (s *scanner) widen(n int) {
 	tokens := make([]lexer.Token, n)
-	copy(tokens, s.tokens)
+	copy(tokens, s.tokens[:s.count])
 	tokens[n-1] = lexer.EOFToken(lexer.Position{}) // up to which participle takes them in
 	s.window, _ = lexer.Upgrade(&replay{tokens})   // replay never fails
 	s.start = s.window.MakeCheckpoint()
@@ -174,13 +217,36 @@ func (s *scanner) comment() {
 	s.at = end
 }
 
-// statement cuts the statement at at into tokens, up to what ends it. A newline and a
-// semicolon are taken as well, and so is an opening brace.
-func (s *scanner) statement() ending {
-	s.count, s.brackets = 0, 0
+// piece takes the statement or the closing brace at at.
+func (s *scanner) piece() {
+	p := piece{place: place{line: s.lineStart, edge: s.edge, first: s.first}}
+	if s.text[s.at] == '}' {
+		p.kind, p.brace = aCloser, s.at
+		s.at++
+		s.first = false
+		s.pieces = append(s.pieces, p)
+		return
+	}
+	s.base = s.count
+	opened := s.statement()
+	if opened {
+		p.kind, p.brace = aHeader, s.at-1
+	}
+	if opened && s.count == s.base {
+		p.kind = anOpener
+	} else {
+		s.put(anEnd, s.at)
+	}
+	s.pieces = append(s.pieces, p)
+}
+
+// statement cuts the statement at at into tokens, up to what ends it: a newline or a
+// semicolon, an opening brace, which is taken too and reported, or a closing one.
+func (s *scanner) statement() (opened bool) {
+	s.brackets = 0
 	for {
 		if s.at >= len(s.text) {
-			return s.finish(atLine)
+			return false
 		}
 		s.first = false
 		start := s.at
@@ -189,26 +255,23 @@ func (s *scanner) statement() ending {
 			s.at++
 		case '\n':
 			if !s.joins() {
-				end := s.finish(atLine)
-				s.newline()
-				return end
+				return false
 			}
 			s.newline()
 		case ';':
-			s.at++
-			return s.finish(atLine)
+			return false
 		case '{':
 			s.at++
-			return s.finish(atOpen)
+			return true
 		case '}':
-			return s.finish(atClose)
+			return false
 		case '#':
 			s.hash()
 		case '0', '1', '2', '3', '4', '5', '6', '7', '8', '9':
 			s.number()
 		case '.':
 			// A point glued to a word or a number is not the start of one.
-			if digitAt(s.text, start+1) && (s.count == 0 || s.lastEnd() < start) {
+			if digitAt(s.text, start+1) && (s.count == s.base || s.lastEnd() < start) {
 				s.number()
 			} else {
 				s.put(anOdd, start+1)
@@ -249,19 +312,12 @@ func (s *scanner) statement() ending {
 	}
 }
 
-// finish closes the window behind the last token.
-func (s *scanner) finish(e ending) ending {
-	s.tokens[s.count] = lexer.EOFToken(lexer.Position{Offset: s.at})
-	s.window.LoadCheckpoint(s.start)
-	return e
-}
-
 // put adds the token from at to end.
 func (s *scanner) put(kind lexer.TokenType, end int) {
 	start := s.at
 	s.at = end
-	if s.count >= maxTokens {
-		s.tokens[maxTokens-1].Type = tooMany
+	if s.count-s.base >= maxTokens && kind != anEnd {
+		s.last().Type = tooMany
 		return
 	}
 	if s.count+1 >= len(s.tokens) {
@@ -356,7 +412,7 @@ func (s *scanner) quoted() {
 
 // dash tells the minus between two values from the sign of one.
 func (s *scanner) dash() lexer.TokenType {
-	if s.count == 0 {
+	if s.count == s.base {
 		return aSign
 	}
 	switch s.last().Type {
@@ -392,7 +448,7 @@ func (s *scanner) word(c byte) {
 	if c == 'x' {
 		end := wordEnd(s.text, s.at)
 		count := digitsEnd(s.text, s.at+1)
-		glued := count > s.at+1 && s.count > 0 && s.last().Type == aNumber && s.lastEnd() == s.at
+		glued := count > s.at+1 && s.count > s.base && s.last().Type == aNumber && s.lastEnd() == s.at
 		if end == count || glued {
 			s.put(aTimes, s.at+1)
 			return
