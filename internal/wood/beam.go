@@ -34,16 +34,18 @@ var loadings = [...]struct{ bending, shear float64 }{
 type Beam struct {
 	Span, Wide, Thick Length  // thick in the direction of the load
 	E                 float64 // stiffness along the span, Pa
-	// Stiffness in shear, Pa: G_LT where the side faces are flat sawn, G_LR where they are quarter
-	// sawn. Zero leaves shear out, as is right with an MOE from a table, which has it in it.
+	// Stiffness in shear, Pa: G_LT where the side faces are flat sawn, G_LR where they are
+	// quarter sawn. Zero leaves shear out, as is right with an MOE from a table, which has it
+	// in it.
 	G float64
 }
 
-// Sag is how far the beam bends under a load in newtons in all, at once; in years of load it comes to
-// about twice as much (Wood Handbook, ch. 5). A beam without size or stiffness does not sag.
+// Sag is how far the beam bends under a load in newtons in all, at once; in years of load it
+// comes to about twice as much (Wood Handbook, ch. 5). A beam without size or stiffness does
+// not sag.
 //
-// Wood Handbook, FPL-GTR-190, Eq. 9-2: k_b W L^3 / (E I) + k_s W L / (G A'), with I = b h^3 / 12 and
-// A' = 5 b h / 6 (the latter from memory).
+// Wood Handbook, FPL-GTR-190, Eq. 9-2: k_b W L^3 / (E I) + k_s W L / (G A'),
+// with I = b h^3 / 12 and A' = 5 b h / 6 (the latter from memory).
 func (b Beam) Sag(loading Loading, newtons float64) Length {
 	k := loadings[loading]
 	span, wide, thick := b.Span.metres(), b.Wide.metres(), b.Thick.metres()

@@ -10,8 +10,8 @@ const (
 	pound = 4.4482216152605 // of force, N
 )
 
-// TestPublishedSpans: Architectural Woodwork Standards, 1st ed. (2009), p. 279, prints the longest
-// shelf in whole inches that sags no more than L/144 at 40 and 50 lb/ft2.
+// TestPublishedSpans: Architectural Woodwork Standards, 1st ed. (2009), p. 279, prints the
+// longest shelf in whole inches that sags no more than L/144 at 40 and 50 lb/ft2.
 func TestPublishedSpans(t *testing.T) {
 	tests := []struct {
 		name   string

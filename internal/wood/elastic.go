@@ -9,9 +9,10 @@ import "sync"
 // letter of a Poisson's ratio is the direction of the load, the second that of the strain
 // across it. Zero where none is listed.
 //
-// E_L is about a tenth more than the MOE of the tables, which has the deflection by
-// shear in it (from memory). The ratios of one table agree badly between themselves (MuLR E_R/E_L is 0.55 to 1.02
-// of MuRL), so a stiffness matrix is built from MuLT or MuLR and never from MuTL or MuRL.
+// E_L is about a tenth more than the MOE of the tables, which has the deflection by shear in
+// it (from memory). The ratios of one table agree badly between themselves (MuLR E_R/E_L is
+// 0.55 to 1.02 of MuRL), so a stiffness matrix is built from MuLT or MuLR and never from MuTL
+// or MuRL.
 type Elastic struct {
 	ET, ER, GLR, GLT, GRT              float64
 	MuLR, MuLT, MuRT, MuTR, MuRL, MuTL float64

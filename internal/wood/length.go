@@ -1,7 +1,6 @@
-// Package wood is the reference shelf: what is published about wood, boards, glues and
-// screws, as tables with their sources on top, and the formulas that read them.
-// It can be read and corrected by someone who knows timber and no compilers.
 package wood
+
+// Lengths, the one kind of number that a maker measures and every sum is made of.
 
 // Length is a size in whole nanometres, in which 1 mm and 1/64 in are both whole.
 type Length int64

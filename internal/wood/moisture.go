@@ -12,10 +12,10 @@ const coldest, hottest = -1.1, 132.2
 // Equilibrium is the moisture content in percent that wood comes to in air of so many degrees
 // Celsius and percent of relative humidity.
 //
-// Wood Handbook, FPL-GTR-190, Eq. 4-5 (Hailwood and Horrobin), coefficients for Celsius as
-// in Simpson, FPL-RN-268 (1998). It gives back the printed Table 4-2 to within its rounding. It is a
-// practical average: no species, coating or history (FPL-GTR-229). Outside of the table's range the
-// nearest end of it is taken.
+// Wood Handbook, FPL-GTR-190, Eq. 4-5 (Hailwood and Horrobin), coefficients for Celsius as in
+// Simpson, FPL-RN-268 (1998). It gives back the printed Table 4-2 to within its rounding. It
+// is a practical average: no species, coating or history (FPL-GTR-229). Outside of the table's
+// range the nearest end of it is taken.
 func Equilibrium(celsius, humidity float64) float64 {
 	t := min(max(celsius, coldest), hottest)
 	h := min(max(humidity, 0), 100) / 100
@@ -34,8 +34,8 @@ func hailwoodHorrobin(h, w, k, k1, k2 float64) float64 {
 	return 1800 / w * (dissolved + bound)
 }
 
-// Humidity is the relative humidity in percent at which wood comes to the given moisture content,
-// the other way round of Equilibrium; 0 or 100 where none does.
+// Humidity is the relative humidity in percent at which wood comes to the given moisture
+// content, the other way round of Equilibrium; 0 or 100 where none does.
 func Humidity(celsius, moisture float64) float64 {
 	dry, humid := 0.0, 100.0
 	for range 40 { // each halves the range: under a millionth of a percent

@@ -45,17 +45,19 @@ func (m Movement) Change(size Length) Length {
 }
 
 // Moves is how the width of a board of that cut moves between two moisture contents in
-// percent, and whether the shelf has what is needed. A rift board, or one of which nothing is said, moves
-// somewhere between the two directions; the tangential is the greater and is taken.
+// percent, and whether the shelf has what is needed. A rift board, or one of which nothing is
+// said, moves somewhere between the two directions; the tangential is the greater and is
+// taken.
 //
 // From 6 to 14 % it is Wood Handbook, FPL-GTR-190, Eq. 13-2: dD = D C (M_F - M_I). Outside, or
-// where only shrinkage is published, it is Eq. 13-3: dD = D (M_F - M_I) / (F 100/S - F + M_I), F being where the
-// wood starts to shrink (30 %, some 22). Where there is a coefficient, S is the shrinkage that it rests on, not
-// that of Tables 4-3 and 4-4: the coefficient is Eq. 13-3 at 10 %, and the tables differ where a species moves
-// with a group, so one board would otherwise jump at 14 %.
+// where only shrinkage is published, it is Eq. 13-3: dD = D (M_F - M_I) / (F 100/S - F + M_I),
+// F being where the wood starts to shrink (30 %, some 22). Where there is a coefficient, S is
+// the shrinkage that it rests on, not that of Tables 4-3 and 4-4: the coefficient is Eq. 13-3
+// at 10 %, and the tables differ where a species moves with a group, so one board would
+// otherwise jump at 14 %.
 //
-// The handbook remarks that Eq. 13-2 errs low by about 5 %. Boards are rarely purely flat or quarter
-// sawn, so real widths move less and thicknesses more.
+// The handbook remarks that Eq. 13-2 errs low by about 5 %. Boards are rarely purely flat or
+// quarter sawn, so real widths move less and thicknesses more.
 func (s *Species) Moves(cut Cut, from, to float64) (Movement, bool) {
 	coefficient, shrinkage := s.CT, s.ST
 	worse := cut != Flat
@@ -63,25 +65,25 @@ func (s *Species) Moves(cut Cut, from, to float64) (Movement, bool) {
 		coefficient, shrinkage = s.CR, s.SR
 		worse = false
 	}
-	m := Movement{From: s.belowGreen(from), To: s.belowGreen(to), Worse: worse}
-	linear := func(percent float64) bool { return linearFrom <= percent && percent <= linearTo }
-	switch {
-	case math.IsNaN(from - to):
+	figure, total := shrinkage, shrinkage.Value
+	if coefficient.Known() {
+		figure, total = coefficient, shrinkageBehind(coefficient.Value, s.ShrinksFrom)
+	}
+	if !figure.Known() || math.IsNaN(from-to) {
 		return Movement{}, false
-	case coefficient.Known() && linear(m.From) && linear(m.To):
+	}
+	m := Movement{
+		From: s.belowGreen(from), To: s.belowGreen(to),
+		Equation: "13-3", Worse: worse, Status: figure.Status, Source: figure.Source,
+	}
+	m.Rate = totalRate(total, s.ShrinksFrom, m.From)
+	if coefficient.Known() && linear(m.From) && linear(m.To) {
 		m.Rate, m.Equation = coefficient.Value, "13-2"
-		m.Status, m.Source = coefficient.Status, coefficient.Source
-	case coefficient.Known():
-		m.Rate, m.Equation = totalRate(shrinkageBehind(coefficient.Value, s.ShrinksFrom), s.ShrinksFrom, m.From), "13-3"
-		m.Status, m.Source = coefficient.Status, coefficient.Source
-	case shrinkage.Known():
-		m.Rate, m.Equation = totalRate(shrinkage.Value, s.ShrinksFrom, m.From), "13-3"
-		m.Status, m.Source = shrinkage.Status, shrinkage.Source
-	default:
-		return Movement{}, false
 	}
 	return m, true
 }
+
+func linear(percent float64) bool { return linearFrom <= percent && percent <= linearTo }
 
 func (s *Species) belowGreen(percent float64) float64 { return min(max(percent, 0), s.ShrinksFrom) }
 
@@ -90,15 +92,16 @@ func totalRate(shrinkage, green, from float64) float64 {
 	return 1 / (green*100/shrinkage - green + from)
 }
 
-// shrinkageBehind is the shrinkage in percent that a coefficient of Table 13-5 rests on: Eq. 13-3
-// at 10 %, solved for S.
+// shrinkageBehind is the shrinkage in percent that a coefficient of Table 13-5 rests on: Eq.
+// 13-3 at 10 %, solved for S.
 func shrinkageBehind(coefficient, green float64) float64 {
 	return 100 * coefficient * green / (1 + coefficient*(green-10))
 }
 
-// alongRate is the most that normal wood moves along the grain for each 1 %: it shrinks 0.1
-// to 0.2 % from green to ovendry (American Wood Council, answers on the NDS; a hardwood plywood association's
-// guide), over 30 %. Wood with twisted or leaning grain, and from the heart of the tree, moves more.
+// alongRate is the most that normal wood moves along the grain for each 1 %: it shrinks 0.1 to
+// 0.2 % from green to ovendry (American Wood Council, answers on the NDS; a hardwood plywood
+// association's guide), over 30 %. Wood with twisted or leaning grain, and from the heart of
+// the tree, moves more.
 const alongRate = 0.002 / greenAt
 
 // Lengthwise is how any normal wood moves along the grain.

@@ -33,13 +33,14 @@ func ScrewDiameter(number int) Length {
 	return 60*Inch/1000 + Length(number)*(13*Inch/1000)
 }
 
-// ScrewRoot is the diameter at the root of the thread, about two thirds of the shank (Wood Handbook,
-// FPL-GTR-190, ch. 8).
+// ScrewRoot is the diameter at the root of the thread, about two thirds of the shank (Wood
+// Handbook, FPL-GTR-190, ch. 8).
 func ScrewRoot(diameter Length) Length { return diameter * 2 / 3 }
 
-// Withdrawal is what a screw may be loaded with along its axis, in newtons for each metre of thread
-// in side grain, in dry wood of a specific gravity: 2850 G^2 D lbf for each inch, D in inches (a
-// structural handbook, ch. 6, and an engineering reference agree). In end grain it may carry nothing.
+// Withdrawal is what a screw may be loaded with along its axis, in newtons for each metre of
+// thread in side grain, in dry wood of a specific gravity: 2850 G^2 D lbf for each inch, D in
+// inches (a structural handbook, ch. 6, and an engineering reference agree). In end grain it
+// may carry nothing.
 func Withdrawal(sg float64, diameter Length) float64 {
 	const newtonPerPound = 4.4482216152605
 	perInch := 2850 * sg * sg * diameter.Inches()

@@ -108,7 +108,7 @@ func (r row) status(column string) Status {
 			return s
 		}
 	}
-	panic(fmt.Errorf("%s, row %s: %q is none of memory, reported, derived, seen", r.table, r.cells[0], r.text(column)))
+	panic(fmt.Errorf("%s, row %s: %q is no status", r.table, r.cells[0], r.text(column)))
 }
 
 // inches is a cell such as 0.219 or 1 1/8 as a length, zero if it is blank.

@@ -66,8 +66,8 @@ func Find(name string) (*Species, bool) {
 func All() []*Species { return slices.Clone(species()) }
 
 // Namesakes are the names that have every word of the one asked for, the commonest woods
-// first: "oak" has "red oak", "white oak" and others. What is not found and has none is misspelt, or
-// not on the shelf.
+// first: "oak" has "red oak", "white oak" and others. What is not found and has none is
+// misspelt, or not on the shelf.
 func Namesakes(name string) []string {
 	wanted := words(name)
 	if len(wanted) == 0 {
@@ -91,7 +91,10 @@ var species = sync.OnceValue(func() []*Species {
 	movement, shrinkage, strength := rows("movement.csv"), rows("shrinkage.csv"), rows("strength.csv")
 	var all []*Species
 	for r := range table("species.csv") {
-		s := &Species{Name: r.text("name"), Group: Hardwood, Note: r.text("note"), ShrinksFrom: greenAt, elasticRow: r.text("elastic")}
+		s := &Species{
+			Name: r.text("name"), Group: Hardwood, Note: r.text("note"),
+			ShrinksFrom: greenAt, elasticRow: r.text("elastic"),
+		}
 		if r.text("group") == "softwood" {
 			s.Group = Softwood
 		}

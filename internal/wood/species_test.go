@@ -114,8 +114,8 @@ func TestNamesAreClear(t *testing.T) {
 	}
 }
 
-// TestTablesAreWhole: each file says where it is from, no row stands twice, every number is a number and
-// every figure has a status.
+// TestTablesAreWhole: each file says where it is from, no row stands twice, every number is a
+// number and every figure has a status.
 func TestTablesAreWhole(t *testing.T) {
 	files, err := data.ReadDir("data")
 	if err != nil {

@@ -95,12 +95,12 @@ func (t Tape) Column(ls ...Length) []string {
 	return t.Lines(lines...)
 }
 
-// Lines shows a sum so that it adds up as printed. Lengths on the mark stand as they do on
-// the tape. If all that is added is on the mark, so is every total. If not, what is off
-// it (a 6 mm sheet in an inch plan) stands in decimals, all of one precision and with the
-// fewest places with which adding up the printed figures, a fraction at its full value, gives each
-// printed total to the last place shown. Where no precision does, each figure takes up
-// what rounding left over from those above it, which moves it by one in the last place at most.
+// Lines shows a sum so that it adds up as printed. Lengths on the mark stand as they do on the
+// tape. If all that is added is on the mark, so is every total. If not, what is off it (a 6 mm
+// sheet in an inch plan) stands in decimals, all of one precision and with the fewest places
+// with which adding up the printed figures, a fraction at its full value, gives each printed
+// total to the last place shown. Where no precision does, each figure takes up what rounding
+// left over from those above it, which moves it by one in the last place at most.
 //
 // Each string has its sign; a working that writes the sign itself drops it. Where a total is
 // not what the lines above come to, nothing can add up, and each length is shown by itself.
@@ -207,8 +207,9 @@ func (t Tape) carried(lines []Line, places int) []string {
 	return shown
 }
 
-// rule says how the marks lie: so many in each stretch. An inch is kept whole, since 1/128
-// of it is not a whole number of nanometres; a mark that divides no inch counts as the nearest that does.
+// rule says how the marks lie: so many in each stretch. An inch is kept whole, since 1/128 of
+// it is not a whole number of nanometres; a mark that divides no inch counts as the nearest
+// that does.
 func (t Tape) rule() (stretch, marks Length) {
 	mark := max(t.Finest(), Slack)
 	if t.Metric {

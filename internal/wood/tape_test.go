@@ -312,3 +312,19 @@ func TestColumnsAddUp(t *testing.T) {
 		}
 	})
 }
+
+// TestNoLengthIsTooLong: past a kilometre nothing need be true, but nothing may break.
+func TestNoLengthIsTooLong(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		tape := Tape{Metric: rapid.Bool().Draw(t, "metric"), Mark: Length(rapid.Int64().Draw(t, "mark"))}
+		l, m := Length(rapid.Int64().Draw(t, "length")), Length(rapid.Int64().Draw(t, "another"))
+		tape.Show(l)
+		tape.ShowUnit(l)
+		tape.Nearest(l)
+		tape.Floor(l)
+		tape.OnMark(l)
+		tape.Tolerance()
+		tape.Column(l, m, l+m)
+		tape.Column(l, l)
+	})
+}
