@@ -7,7 +7,7 @@
 // source differs from the one on top of the file, say so in the note. A blank cell means that
 // nothing is known, and whatever needs it then keeps silent.
 //
-//	species.csv    every species, and its row in each of the next four tables
+//	species.csv    every species, and its row in movement, shrinkage, strength, elastic
 //	names.csv      what else the trade calls a species
 //	movement.csv   growth and shrinkage for each 1 % of moisture content
 //	shrinkage.csv  shrinkage from green to ovendry

@@ -14,9 +14,10 @@ func (s *Species) Density(moisture float64) Figure {
 	if !s.SG.Known() {
 		return Figure{}
 	}
-	sg := s.SG.Value
-	if s.SGGreen {
-		sg /= 1 - s.SV.Value/100*(greenAt-12)/greenAt
+	density := s.SG.times(water * (1 + moisture/100))
+	if s.SGGreen && s.SV.Known() {
+		density.Value /= 1 - s.SV.Value/100*(greenAt-12)/greenAt
+		density.Status = min(density.Status, s.SV.Status)
 	}
-	return Figure{Value: sg * water * (1 + moisture/100), Status: s.SG.Status, Source: s.SG.Source}
+	return density
 }
