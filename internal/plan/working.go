@@ -42,13 +42,13 @@ type Paper struct {
 	so   wood.Length // what the lines since the last Start come to
 
 	steps []diag.Step
-	sums  []sum // one for each Start
-	bare  bool  // since the last result, more than one line stands: a factor would be misread
+	sums  []column // one for each Start
+	bare  bool     // since the last result, more than one line stands: a factor would be misread
 }
 
-// sum is the lines of one sum. A factor has no size of its own: it is taken down as what it
+// column is the lines of one sum. A factor has no size of its own: it is taken down as what it
 // adds or takes off, so that the figures round it hold.
-type sum struct {
+type column struct {
 	lines []wood.Line
 	steps []int // the step in which each line is shown; hidden where it is shown nowhere
 }
@@ -60,7 +60,7 @@ func (p *Plan) Paper() *Paper { return &Paper{tape: p.Tape} }
 
 // Start begins a sum with a length.
 func (w *Paper) Start(l wood.Length, label string) *Paper {
-	w.sums = append(w.sums, sum{})
+	w.sums = append(w.sums, column{})
 	w.so, w.bare = 0, false
 	return w.add(diag.Start, l, label)
 }
@@ -172,7 +172,7 @@ func (w *Paper) hide(l wood.Length) *Paper {
 
 func (w *Paper) put(l wood.Line, step int) {
 	if len(w.sums) == 0 {
-		w.sums = append(w.sums, sum{})
+		w.sums = append(w.sums, column{})
 	}
 	s := &w.sums[len(w.sums)-1]
 	s.lines = append(s.lines, l)
