@@ -33,7 +33,8 @@ var doors = []door{
 	{"internal/report", []string{"internal/diag", "lang", "internal/wood", "internal/plan", "rules"},
 		[]string{"github.com/fatih/color"}},
 	{"cmd/plancheck", []string{"internal/diag", "lang", "internal/wood", "internal/plan", "rules", "internal/report"},
-		[]string{"github.com/spf13/cobra", "github.com/spf13/pflag", "golang.org/x/term", "github.com/google/renameio/v2"}},
+		[]string{"github.com/spf13/cobra", "github.com/spf13/pflag", "golang.org/x/term",
+			"github.com/google/renameio/v2", "github.com/rogpeppe/go-internal/diff"}},
 }
 
 // forTests are the libraries that only tests may import.
