@@ -1,0 +1,152 @@
+package main
+
+// plancheck check: the findings of every plan.
+
+import (
+	"runtime"
+	"sync"
+	"sync/atomic"
+
+	"github.com/spf13/cobra"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/report"
+	"plancheck/rules"
+)
+
+func newCheck(s *streams) *cobra.Command {
+	cmd := &cobra.Command{
+		Use:   "check PATH…",
+		Short: "say what is wrong with plans (the word check may be left out)",
+		Long: `Say what is wrong with plans: every length that does not add up, every joint that will not
+close, with the arithmetic and, where there is one, what to write instead.
+
+A PATH is a file, a folder (every *.plan in it and below, without what is hidden), or - for
+standard input. What a plan uses must lie in the folder that is given, or beside the
+file that is given. The word check may be left out.`,
+		Example: `  plancheck cabinet.plan
+  plancheck jobs/*.plan shop
+  plancheck --fail-on error jobs
+  plancheck --format json jobs > findings.json
+  cat cabinet.plan | plancheck -`,
+		ValidArgsFunction: planFiles,
+	}
+	format := choose(cmd, "format", "text to read, or json for programs", "text", "json")
+	color := choose(cmd, "color", "colour: auto is on a terminal, unless NO_COLOR is set", report.ColorAuto, report.ColorAlways, report.ColorNever)
+	failOn := choose(cmd, "fail-on", "exit 1 from this severity up (warning unless told otherwise)",
+		diag.Warning.String(), diag.Advice.String(), diag.Error.String())
+
+	cmd.RunE = func(_ *cobra.Command, paths []string) error {
+		if len(paths) == 0 {
+			return errNoPath
+		}
+		outcome := check(paths, s)
+		for _, f := range outcome.Failures {
+			s.complain(f)
+		}
+		var err error
+		if format.is == "json" {
+			err = report.JSON(s.out, outcome)
+		} else {
+			err = report.Text(s.out, outcome, s.colored(color.is))
+		}
+		switch {
+		case err != nil:
+			return err
+		case len(outcome.Failures) > 0:
+			return errFailed
+		case blocks(outcome.Findings, failOn.is):
+			return errFound
+		}
+		return nil
+	}
+	return cmd
+}
+
+// blocks reports whether a finding is at or above a severity.
+func blocks(findings []diag.Finding, severity string) bool {
+	for i := range findings {
+		for at := findings[i].Severity; at >= diag.Advice; at-- {
+			if at.String() == severity {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// check checks what paths stand for, several plans at a time, and sets the findings down
+// in the order in which the paths were given.
+func check(paths []string, s *streams) *report.Outcome {
+	sources, failures := gather(paths)
+	results := make([]result, len(sources))
+	var next atomic.Int64
+	var busy sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), len(sources)) {
+		busy.Go(func() {
+			for i := next.Add(1) - 1; int(i) < len(sources); i = next.Add(1) - 1 {
+				results[i] = checkOne(sources[i], s)
+			}
+		})
+	}
+	busy.Wait()
+
+	outcome := &report.Outcome{Failures: failures}
+	said := map[saying]bool{}
+	for i, r := range results {
+		if r.err != nil {
+			outcome.Failures = append(outcome.Failures, report.Failure{Path: sources[i].name, Err: r.err})
+			continue
+		}
+		outcome.Checked.Add(r.checked)
+		for _, f := range r.findings {
+			if key := sayingOf(&f); !said[key] {
+				said[key] = true
+				outcome.Findings = append(outcome.Findings, f)
+			}
+		}
+	}
+	return outcome
+}
+
+// result is what checking one plan came to. It keeps no plan, so that a folder of thousands
+// takes no more room than its findings.
+type result struct {
+	findings []diag.Finding
+	checked  report.Checked
+	err      error
+}
+
+func checkOne(src source, s *streams) result {
+	_, r := judge(src, s)
+	return r
+}
+
+// judge reads, works out and judges one plan.
+func judge(src source, s *streams) (*plan.Plan, result) {
+	file, err := src.read(s.in)
+	if err != nil {
+		return nil, result{err: err}
+	}
+	shelf := src.shelf()
+	defer shelf.Close()
+	p, findings := rules.Run(file, shelf.open)
+	return p, result{findings: findings, checked: report.CheckedIn(p)}
+}
+
+// saying tells findings apart, so that a fault in a file that several plans use is said
+// once.
+type saying struct {
+	file       string
+	start, end int32
+	rule, text string
+}
+
+func sayingOf(f *diag.Finding) saying {
+	k := saying{start: f.Span.Start, end: f.Span.End, rule: f.Rule, text: f.Message}
+	if f.Span.File != nil {
+		k.file = f.Span.File.Name
+	}
+	return k
+}

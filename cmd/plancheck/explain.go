@@ -1,0 +1,101 @@
+package main
+
+// plancheck explain: what one rule is about. plancheck rules: all of them.
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"plancheck/rules"
+)
+
+func newExplain(s *streams) *cobra.Command {
+	return &cobra.Command{
+		Use:   "explain RULE",
+		Short: "say what a rule is about, and what to do about its findings",
+		Long: `Say what a rule is about: what goes wrong at the bench, what to do, where its figures come from,
+and a short plan that shows the fault and its mend. The name of a rule stands in
+brackets behind each of its findings.`,
+		Example: `  plancheck explain rail-length`,
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) != 1 {
+				return fmt.Errorf("name one rule, as in `plancheck explain rail-length`; `plancheck rules` lists them")
+			}
+			return nil
+		},
+		ValidArgsFunction: func(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
+			if len(args) > 0 {
+				return nil, cobra.ShellCompDirectiveNoFileComp
+			}
+			var names []string
+			for _, r := range rules.All {
+				names = append(names, cobra.CompletionWithDesc(r.Name, r.Summary))
+			}
+			return names, cobra.ShellCompDirectiveNoFileComp
+		},
+		RunE: func(_ *cobra.Command, args []string) error {
+			r := rules.Find(args[0])
+			if r == nil {
+				if near := rules.Nearest(args[0]); near != "" {
+					return fmt.Errorf("there is no rule %q; did you mean %q?", args[0], near)
+				}
+				return fmt.Errorf("there is no rule %q; `plancheck rules` lists them", args[0])
+			}
+			_, err := s.out.Write(explain(r))
+			return err
+		},
+	}
+}
+
+func explain(r *rules.Rule) []byte {
+	var b bytes.Buffer
+	fmt.Fprintf(&b, "%s (%s): %s\n\n%s\n", r.Name, r.Severity, r.Summary, strings.TrimSpace(r.Doc))
+	section := func(head, text string) {
+		if text = strings.Trim(text, "\n"); text != "" {
+			fmt.Fprintf(&b, "\n%s\n\n  %s\n", head, strings.ReplaceAll(text, "\n", "\n  "))
+		}
+	}
+	section("Sources", r.Sources)
+	section("It finds this:", r.Bad)
+	section("Put right:", r.Good)
+	if r.Always {
+		fmt.Fprintf(&b, "\nIt cannot be silenced.\n")
+	} else {
+		fmt.Fprintf(&b, "\nWhere the piece is right as it is, write why:\n\n  allow %s \"the reason\"\n", r.Name)
+	}
+	return b.Bytes()
+}
+
+func newRules(s *streams) *cobra.Command {
+	return &cobra.Command{
+		Use:   "rules",
+		Short: "list every rule",
+		Long: `List every rule with its severity and the fault that it finds. An error will not go together, or
+will break, bind or split; a warning is against good practice; advice is said once.`,
+		Example: "  plancheck rules",
+		Args:    nothing,
+		RunE: func(*cobra.Command, []string) error {
+			var b bytes.Buffer
+			wide := 0
+			for _, r := range rules.All {
+				wide = max(wide, len(r.Name))
+			}
+			for _, r := range rules.All {
+				fmt.Fprintf(&b, "%-*s  %-7s  %s\n", wide, r.Name, r.Severity, r.Summary)
+			}
+			_, err := s.out.Write(b.Bytes())
+			return err
+		},
+	}
+}
+
+// nothing refuses arguments.
+func nothing(cmd *cobra.Command, args []string) error {
+	if len(args) > 0 {
+		return fmt.Errorf("`%s` stands alone, without %q", cmd.CommandPath(), args[0])
+	}
+	return nil
+}

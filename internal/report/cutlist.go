@@ -1,0 +1,394 @@
+package report
+
+// The cutting list: every part of the worked-out piece with its finished sizes, how often
+// it is cut, from what, and where it belongs.
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+// Row is one line of a cutting list: a part, or alike parts of one assembly. Sizes are
+// finished sizes, joints and edging included; what could not be worked out is unknown.
+type Row struct {
+	Names    []string // what the parts are called in In
+	In       string   // path of the assembly or drawer; of a declared part, the assemblies that use it
+	Count    int      // how many to cut in all
+	Material string   // "" where the plan names none
+	Grain    string   // which way it runs in the piece: across, down or behind; "" where nothing tells
+
+	Long, Wide, Thick  plan.Length // long is with the grain
+	CoreLong, CoreWide plan.Length // without the edging; means something only where Edged
+	Edged              bool
+
+	Notes []string
+	Span  diag.Span // where the first of them stands
+}
+
+// CuttingList lists every part of a piece, grouped by material in the order of the plan and
+// in each from thick to thin.
+func CuttingList(p *plan.Plan) []Row {
+	l := lister{
+		tape:   p.Tape,
+		pieces: piecesOf(p),
+		at:     map[string]int{},
+	}
+	for _, a := range p.Assemblies {
+		l.assembly(a)
+	}
+	for _, m := range p.Tops {
+		l.member(m, "", 1)
+	}
+	for _, part := range p.Parts {
+		l.part(part)
+	}
+	group(l.rows)
+	return l.rows
+}
+
+// lister gathers rows. Alike parts of one assembly share a row.
+type lister struct {
+	tape   wood.Tape
+	pieces map[*plan.Assembly]int
+	rows   []Row
+	at     map[string]int // the row of each sort of part
+}
+
+// add puts a part on the row of those that are alike, or on one of its own.
+func (l *lister) add(word, name string, r Row) {
+	key := fmt.Sprint(word, "\x00", r.In, "\x00", r.Material, "\x00", r.Grain, "\x00", r.Edged, r.Notes,
+		sizeKey(r.Long), sizeKey(r.Wide), sizeKey(r.Thick), sizeKey(r.CoreLong), sizeKey(r.CoreWide))
+	i, ok := l.at[key]
+	if !ok {
+		i = len(l.rows)
+		l.at[key] = i
+		l.rows = append(l.rows, r)
+		l.rows[i].Count = 0
+	}
+	row := &l.rows[i]
+	row.Count = atMost(row.Count + r.Count)
+	// The things of a row stand next to one another and bear one name.
+	if n := len(row.Names); n == 0 || row.Names[n-1] != name {
+		row.Names = append(row.Names, name)
+	}
+}
+
+func sizeKey(l plan.Length) string {
+	if !l.Known() {
+		return " ?"
+	}
+	return fmt.Sprint(" ", int64(l.Length))
+}
+
+func (l *lister) assembly(a *plan.Assembly) {
+	path, pieces := pathOf(a), l.pieces[a]
+	for n := range a.Nodes() {
+		switch n := n.(type) {
+		case *plan.Member:
+			if n.Part.To == nil { // a declared part stands on its own row
+				l.member(n, path, pieces)
+			}
+		case *plan.Panel:
+			r := Row{In: path, Count: pieces, Material: materialOf(n.Of, a), Grain: n.Grain.String(), Span: n.Span}
+			r.size(n.Size)
+			l.edging(&r, n.Size, n.Grain, plan.Behind, n.Edging)
+			r.made(n.Made)
+			l.add(n.Word, nameOf(&n.Item), r)
+		case *plan.Glass:
+			r := Row{In: path, Count: pieces, Material: strings.TrimSpace(n.Kind.Is + " glass"), Span: n.Span}
+			r.size(n.Size)
+			l.add(n.Word, nameOf(&n.Item), r)
+		case *plan.Door:
+			l.leaf(n, path, pieces)
+		case *plan.Drawer:
+			l.drawer(n, path, pieces)
+		}
+	}
+}
+
+func (l *lister) member(m *plan.Member, in string, pieces int) {
+	r := Row{In: in, Count: pieces, Material: materialOf(m.Of, m.In), Grain: m.Grain.String(), Span: m.Span}
+	r.size(m.Size)
+	l.edging(&r, m.Size, m.Grain, m.Flat, m.Edging)
+	l.describe(&r, m)
+	l.ends(m, in, &r)
+	l.add(m.Word, nameOf(&m.Item), r)
+}
+
+// part lists a part that is declared by itself. Frames share parts, so it is cut as often as
+// the plan says, or as the assembly that uses it most needs.
+func (l *lister) part(part *plan.Part) {
+	var in []string
+	used := map[*plan.Assembly]int{}
+	count := part.Count.Or(1)
+	for _, m := range part.Uses {
+		if m.In == nil {
+			continue
+		}
+		if used[m.In] == 0 {
+			in = append(in, pathOf(m.In))
+		}
+		used[m.In] += max(l.pieces[m.In], 1)
+		count = max(count, used[m.In])
+	}
+	r := Row{In: strings.Join(in, ", "), Count: atMost(count), Material: materialOf(part.Of, nil), Span: part.Span}
+	r.size(part.Size)
+	grain, flat := plan.Across, plan.Down // it has no place: its length is its grain, its front a long edge
+	l.edging(&r, part.Size, grain, flat, part.Edging)
+	l.describe(&r, &part.Member)
+	l.ends(&part.Member, r.In, &r)
+	l.add(part.Word, nameOf(&part.Item), r)
+}
+
+func (l *lister) describe(r *Row, m *plan.Member) {
+	if n := m.Boards.Or(1); n > 1 {
+		r.note("glued up from %d boards", n)
+	}
+	if m.Over != nil && m.Parent != nil {
+		r.note("stands over its place of %s x %s", l.cell(m, m.Grain), l.cell(m, across(m)))
+	}
+	r.made(m.Made)
+}
+
+// across is the axis of a member's width.
+func across(m *plan.Member) plan.Axis {
+	return plan.Across + plan.Down + plan.Behind - m.Grain - m.Flat
+}
+
+func (l *lister) cell(m *plan.Member, a plan.Axis) string {
+	if a > plan.Behind || !m.Cell[a].Sized {
+		return unknown
+	}
+	return l.tape.Show(m.Cell[a].Size)
+}
+
+// ends takes the breadboard ends of a top off its length, adds the tongues that reach into
+// them, and lists the ends themselves.
+func (l *lister) ends(m *plan.Member, in string, r *Row) {
+	b := m.Breadboard
+	if b == nil {
+		return
+	}
+	end := *r
+	end.Count = atMost(2 * r.Count)
+	end.Edged, end.Notes = false, nil
+	end.Long, end.Wide = r.Wide, b.Wide
+	end.Grain = across(m).String()
+	end.In = strings.TrimPrefix(in+"."+nameOf(&m.Item), ".")
+	l.add("breadboard", "breadboard ends", end)
+
+	r.note("between its breadboard ends, tongues included")
+	for _, long := range []*plan.Length{&r.Long, &r.CoreLong} {
+		*long = less(less(*long, b.Wide), b.Wide)
+		*long = more(more(*long, b.Tongue.Deep), b.Tongue.Deep)
+	}
+}
+
+// leaf lists a door's leaf where it is a board; a frame or a part has rows of its own.
+func (l *lister) leaf(d *plan.Door, in string, pieces int) {
+	if d.Leaf.Material == nil {
+		return
+	}
+	grain := axisOr(d.Leaf.GrainSaid, plan.Down)
+	r := Row{In: in, Count: pieces, Material: d.Leaf.Material.Name.Text, Grain: grain.String(), Span: d.Span}
+	r.Long, r.Wide, r.Thick = d.Size[1], d.Size[0], d.Leaf.Thick
+	if grain == plan.Across {
+		r.Long, r.Wide = r.Wide, r.Long
+	}
+	if !r.Thick.Known() {
+		r.Thick = d.Leaf.Material.Thickness()
+	}
+	l.add("leaf", nameOf(&d.Item)+" leaf", r)
+}
+
+func (l *lister) drawer(d *plan.Drawer, in string, pieces int) {
+	in += "." + nameOf(&d.Item)
+	bottom := plan.Across
+	if d.BottomAs != nil {
+		bottom = axisOr(d.BottomAs.Grain, plan.Across)
+	}
+	for _, b := range []struct {
+		part  *plan.BoxPart
+		word  string
+		grain plan.Axis
+	}{
+		{d.Front, "front", plan.Across},
+		{d.Inner, "inner front", plan.Across},
+		{d.Left, "side", plan.Behind},
+		{d.Right, "side", plan.Behind},
+		{d.Back, "back", plan.Across},
+		{d.Bottom, "bottom", bottom},
+	} {
+		if b.part == nil {
+			continue
+		}
+		r := Row{In: in, Count: pieces, Grain: b.grain.String(), Span: b.part.Span}
+		if b.part.Of != nil {
+			r.Material = b.part.Of.Name.Text
+		}
+		r.size(b.part.Size)
+		r.made(d.Made)
+		l.add(b.word, b.part.Name, r)
+	}
+}
+
+func (r *Row) size(s plan.Size3) { r.Long, r.Wide, r.Thick = s.Long, s.Wide, s.Thick }
+
+func (r *Row) note(format string, args ...any) {
+	r.Notes = append(r.Notes, fmt.Sprintf(format, args...))
+}
+
+func (r *Row) made(made plan.Flag) {
+	if made.On {
+		r.note("made already")
+	}
+}
+
+// edging works out the core: what is cut before the edging goes on.
+func (l *lister) edging(r *Row, size plan.Size3, grain, flat plan.Axis, edging []*plan.Edging) {
+	if len(edging) == 0 {
+		return
+	}
+	r.Edged, r.CoreLong, r.CoreWide = true, size.Long, size.Wide
+	for _, e := range edging {
+		thick := e.Thick
+		if !thick.Known() && e.Of.To != nil {
+			thick = e.Of.To.Thickness()
+		}
+		axis, times := plan.Across, 1
+		switch e.Edge.Is {
+		case "front", "back":
+			axis = plan.Behind
+		case "ends":
+			axis, times = grain, 2
+		}
+		for range times {
+			switch axis {
+			case grain:
+				r.CoreLong = less(r.CoreLong, thick)
+			case flat: // a face has no edging; that is for a rule to say
+			default:
+				r.CoreWide = less(r.CoreWide, thick)
+			}
+		}
+		r.note("edging %s", strings.TrimSpace(fmt.Sprint(e.Edge.Is, " ", e.Of.Name, " ", show(l.tape, thick))))
+	}
+}
+
+func less(l, off plan.Length) plan.Length {
+	off.Length = -off.Length
+	return more(l, off)
+}
+
+// more is l and what is added to it; unknown if either is.
+func more(l, add plan.Length) plan.Length {
+	if !l.Known() || !add.Known() {
+		return plan.Length{}
+	}
+	return plan.Length{Length: l.Length + add.Length, How: plan.Derived}
+}
+
+func axisOr(said plan.Choice, unsaid plan.Axis) plan.Axis {
+	for _, a := range []plan.Axis{plan.Across, plan.Down, plan.Behind} {
+		if said.Is == a.String() {
+			return a
+		}
+	}
+	return unsaid
+}
+
+// materialOf is what a thing is made of: its own stuff, else that of its assembly.
+func materialOf(own plan.Stuff, in *plan.Assembly) string {
+	if !own.Material.Said() && own.Material.To == nil && in != nil {
+		own = in.Of
+	}
+	if own.Material.To != nil {
+		return own.Material.To.Name.Text
+	}
+	return own.Material.Name
+}
+
+func nameOf(i *plan.Item) string {
+	return cmp.Or(i.Row, i.Name.Text, i.Word)
+}
+
+func pathOf(a *plan.Assembly) string {
+	if a.Build != nil {
+		return a.Build.Name.Text + "." + a.Name.Text
+	}
+	return a.Name.Text
+}
+
+// mostPieces bounds how often a part is cut, so that counts of counts stay numbers.
+const mostPieces = 1_000_000_000
+
+func atMost(n int) int { return min(n, mostPieces) }
+
+// piecesOf is how many of each assembly the piece needs: as many as the plan says, or as
+// what it is placed in calls for, if that is more.
+func piecesOf(p *plan.Plan) map[*plan.Assembly]int {
+	in := map[*plan.Assembly][]*plan.Assembly{} // where each is placed, once for each placing
+	for _, a := range p.Assemblies {
+		for n := range a.Nodes() {
+			switch n := n.(type) {
+			case *plan.Placed:
+				in[n.Part.To] = append(in[n.Part.To], a)
+			case *plan.Door:
+				in[n.Leaf.Frame] = append(in[n.Leaf.Frame], a)
+			}
+		}
+	}
+	pieces := make(map[*plan.Assembly]int, len(p.Assemblies))
+	var of func(a *plan.Assembly) int
+	of = func(a *plan.Assembly) int {
+		if n, ok := pieces[a]; ok {
+			return n
+		}
+		said := min(max(a.Count.Or(1), 0), mostPieces)
+		if a.Pair.On {
+			said = atMost(2 * said)
+		}
+		pieces[a] = said // also what a loop of assemblies comes back to
+		needed := 0
+		for _, outer := range in[a] {
+			needed = atMost(needed + of(outer))
+		}
+		pieces[a] = max(said, needed)
+		return pieces[a]
+	}
+	for _, a := range p.Assemblies {
+		of(a)
+	}
+	return pieces
+}
+
+// group sorts rows by material, in the order in which the plan first needs each, and from
+// thick to thin; rows of one sort stay in the plan's order.
+func group(rows []Row) {
+	first := map[string]int{}
+	for i, r := range rows {
+		if _, seen := first[r.Material]; !seen {
+			first[r.Material] = i
+		}
+	}
+	slices.SortStableFunc(rows, func(a, b Row) int {
+		return cmp.Or(
+			cmp.Compare(first[a.Material], first[b.Material]),
+			cmp.Compare(thickness(b), thickness(a)),
+		)
+	})
+}
+
+// thickness sorts what is unknown behind what is known.
+func thickness(r Row) wood.Length {
+	if !r.Thick.Known() {
+		return -1
+	}
+	return r.Thick.Length
+}
