@@ -133,7 +133,7 @@ func oddFault(t *lexer.Token, p *parser) *diag.Finding {
 	case tooMany:
 		return faultAt(t, "this line is too long: at most %d words and numbers", maxTokens)
 	case anOdd:
-		if _, ok := lookalikes[t.Value]; ok {
+		if lookalike(t.Value) {
 			return lookalikeFault(t, p)
 		}
 		if bad, size := foulAt(t.Value); size > 0 {
@@ -154,22 +154,55 @@ func oddFault(t *lexer.Token, p *parser) *diag.Finding {
 
 // lookalikeFault mends every lookalike of the line at once.
 func lookalikeFault(first *lexer.Token, p *parser) *diag.Finding {
-	f := faultAt(first, "%s is written %s", quote(first.Value), quote(lookalikes[first.Value]))
-	if strings.TrimSpace(lookalikes[first.Value]) == "" {
+	plain := lookalikes[first.Value]
+	f := faultAt(first, "%s is written %s", quote(first.Value), quote(plain))
+	if strings.TrimSpace(plain) == "" {
 		f.Message = "an odd blank stands here, which only looks like one: write a plain blank"
 	}
-	fix := diag.Fix{Title: "write " + quote(lookalikes[first.Value]), Safe: true}
+	fix := diag.Fix{Title: "write " + quote(plain), Safe: true}
+	var before, t *lexer.Token
 	for at := p.tokens.RawCursor(); ; at++ {
-		t := &p.tokens.Range(at, at+1)[0]
+		before, t = t, &p.tokens.Range(at, at+1)[0]
 		if t.Type == anEnd {
 			break
 		}
-		if plain, ok := lookalikes[t.Value]; ok && t.Type == anOdd {
-			fix.Edits = append(fix.Edits, diag.Edit{Span: span(t), Text: plain})
+		if at == p.tokens.RawCursor() {
+			before = p.last
 		}
+		next := &p.tokens.Range(at+1, at+2)[0]
+		if t.Type != anOdd || !lookalike(t.Value) {
+			continue
+		}
+		if lookalikes[t.Value] == "-" && end(before) == t.Pos.Offset {
+			return f // 27–1/2 may be a mixed number or a subtraction
+		}
+		fix.Edits = append(fix.Edits, diag.Edit{Span: span(t), Text: plainly(before, t, next)})
 	}
 	f.Fixes = []diag.Fix{fix}
 	return f
+}
+
+// plainly is what to write for a lookalike, with the blanks that it needs between what
+// stands before and behind it.
+func plainly(before, t, next *lexer.Token) string {
+	plain := lookalikes[t.Value]
+	touches := end(before) == t.Pos.Offset && lookalikes[before.Value] != "x"
+	touched := end(t) == next.Pos.Offset && next.Type != anEnd
+	switch {
+	case plain == "deg" && touched && (next.Value == "F" || next.Value == "C"):
+		return "" // a temperature: 66°F is 66F
+	case touches && digitAt(plain, 0), plain == "x" && touches:
+		plain = " " + plain
+	}
+	if touched && (digitAt(plain, 0) || plain == " x" || plain == "x") {
+		plain += " "
+	}
+	return plain
+}
+
+func lookalike(sign string) bool {
+	_, ok := lookalikes[sign]
+	return ok
 }
 
 func foulFault(sign string, at int) *diag.Finding {

@@ -102,7 +102,7 @@ func unitEnd(text string, at int) int {
 		return at
 	}
 	if c >= utf8.RuneSelf {
-		if r, size := utf8.DecodeRuneInString(text[at:]); !isWordRune(r) || lookalikes[text[at:at+size]] != "" {
+		if r, size := utf8.DecodeRuneInString(text[at:]); !isWordRune(r) || lookalike(text[at:at+size]) {
 			return at
 		}
 	}

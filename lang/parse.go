@@ -121,7 +121,7 @@ func (b *builder) opener(p piece) {
 		b.pending = append(b.pending, st)
 	}
 	st.Faulty = true
-	b.report(f)
+	b.reportBrace(f, p)
 	b.openBlock(st, p)
 }
 
@@ -200,6 +200,16 @@ func (b *builder) report(f *diag.Finding) {
 	own(f, b.scan.file)
 	b.found = append(b.found, *f)
 	b.faults++
+}
+
+// reportBrace reports a stray brace, once for all on a line.
+func (b *builder) reportBrace(f *diag.Finding, p piece) {
+	if b.braceLine == p.line+1 {
+		b.faults++
+		return
+	}
+	b.braceLine = p.line + 1
+	b.report(f)
 }
 
 // own sets the file of everything in a statement's line.

@@ -138,18 +138,12 @@ func (b *builder) unopened() {
 	b.openBlock(st, piece{place: b.plain, brace: end})
 }
 
-// stray reports a } that closes nothing, once for all on a line.
+// stray reports a } that closes nothing.
 func (b *builder) stray(p piece) {
 	b.unbalanced++
-	b.faults++
-	if b.strayLine == p.line+1 {
-		return
-	}
-	b.strayLine = p.line + 1
 	f := fault(p.brace, p.brace+1, "`}` closes nothing here: leave it out, or open a block with `{` before it")
 	f.Fixes = []diag.Fix{rewrite(p.brace, p.brace+1, "", "the line without `}`")}
-	b.report(f)
-	b.faults--
+	b.reportBrace(f, p)
 }
 
 // name shows which statement is meant: its word and the name behind it.

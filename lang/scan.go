@@ -211,7 +211,9 @@ func (s *scanner) comment() {
 	}
 	body := strings.TrimRight(s.text[s.at:end], " \t\r")
 	if bad, size := foulAt(body); size > 0 {
-		s.found = append(s.found, *foulFault(body[bad:bad+size], s.at+bad))
+		f := foulFault(body[bad:bad+size], s.at+bad)
+		own(f, s.file)
+		s.found = append(s.found, *f)
 	}
 	s.comments = append(s.comments, Comment{Span: s.span(s.at, s.at+len(body)), Own: s.first})
 	s.at = end

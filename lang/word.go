@@ -54,7 +54,7 @@ func startsWordRune(text string, at int) bool {
 		return isLetter(c) || digitAt(text, at)
 	}
 	r, size := utf8.DecodeRuneInString(text[at:])
-	return isWordRune(r) && lookalikes[text[at:at+size]] == ""
+	return isWordRune(r) && !lookalike(text[at:at+size])
 }
 
 // wordGoesOn reports whether what stands at at would lengthen a word that ends there,
