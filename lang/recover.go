@@ -74,7 +74,7 @@ func (b *builder) unclosed(keep, next int) {
 	brace := inner.statement.Block.Open
 	f := fault(int(brace.Start), int(brace.End), "the block of %s is not closed: expected `}` %s",
 		quote(name(inner.statement)), whereToClose(inner.place, b.before.place))
-	var fix diag.Fix
+	fix := diag.Fix{Title: "write the missing `}`"}
 	const most = 8 // places shown
 	for n := len(b.open) - 1; n >= keep; n-- {
 		o := b.open[n]
@@ -88,8 +88,8 @@ func (b *builder) unclosed(keep, next int) {
 	for n := len(b.open) - keep; n > 0; n-- {
 		b.pop(diag.Span{})
 	}
-	fix.Title = "write the missing `}`"
-	f.Fixes = []diag.Fix{{Title: fix.Title, Edits: merged(fix.Edits)}}
+	fix.Edits = merged(fix.Edits)
+	f.Fixes = []diag.Fix{fix}
 	b.report(f)
 	b.faults--
 }
