@@ -32,10 +32,11 @@ file that is given. The word check may be left out.`,
   cat cabinet.plan | plancheck -`,
 		ValidArgsFunction: planFiles,
 	}
-	format := choose(cmd, "format", "text to read, or json for programs", "text", "json")
-	color := choose(cmd, "color", "colour: auto is on a terminal, unless NO_COLOR is set", report.ColorAuto, report.ColorAlways, report.ColorNever)
-	failOn := choose(cmd, "fail-on", "exit 1 from this severity up (warning unless told otherwise)",
-		diag.Warning.String(), diag.Advice.String(), diag.Error.String())
+	format := choose(cmd, "format", "text", "text to read (the default), or json for programs", "text", "json")
+	color := choose(cmd, "color", report.ColorAuto, "auto (the default): on a terminal, unless NO_COLOR is set",
+		report.ColorAuto, report.ColorAlways, report.ColorNever)
+	failOn := choose(cmd, "fail-on", diag.Warning.String(), "exit 1 from this severity up (by default from warning)",
+		diag.Advice.String(), diag.Warning.String(), diag.Error.String())
 
 	cmd.RunE = func(_ *cobra.Command, paths []string) error {
 		if len(paths) == 0 {

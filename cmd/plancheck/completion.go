@@ -18,10 +18,10 @@ func newCompletion(s *streams) *cobra.Command {
 		Short: "write a script that completes commands, rules and plans in a shell",
 		Long: `Write a script with which a shell completes commands, flags, rules and plans at the press of a
 key. SHELL is bash, zsh, fish or powershell. Have the shell read it when it starts.`,
-		Example: `  source <(plancheck completion bash)                                # bash, in ~/.bashrc
-  source <(plancheck completion zsh)                                 # zsh, in ~/.zshrc after compinit
+		Example: `  source <(plancheck completion bash)     in ~/.bashrc
+  source <(plancheck completion zsh)      in ~/.zshrc, after compinit
   plancheck completion fish > ~/.config/fish/completions/plancheck.fish
-  plancheck completion powershell | Out-String | Invoke-Expression   # PowerShell, in $PROFILE`,
+  plancheck completion powershell | Out-String | Invoke-Expression     in $PROFILE`,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) != 1 {
 				return fmt.Errorf("name one shell: %s", strings.Join(shells, ", "))

@@ -15,12 +15,12 @@ func newCutlist(s *streams) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "cutlist PATH",
 		Short: "list every part with its worked-out sizes",
-		Long: `List every part of a piece with its finished sizes, length with the grain first; how many to
-cut, of what, and where it belongs. A size that the plan leaves open is worked out; one that cannot be
-stands as ?. Where edging goes on, the core is the size to cut before it does.
+		Long: `List every part of a piece with its finished sizes, the length with the grain first; how many to
+cut, of what, and where each belongs. A size that the plan leaves open is worked out; one that
+cannot be stands as ?. Where edging goes on, the core is the size to cut before it does.
 
-A plan with errors still gets its list, with a line on top that says so, and exit code 1.
-For a spreadsheet take --format csv: it also has every size in millimetres, as plain numbers.`,
+A plan with errors still gets its list, with a line on top that says so, and exit code 1. For a
+spreadsheet take --format csv: it also has every size in millimetres, as plain numbers.`,
 		Example: `  plancheck cutlist cabinet.plan
   plancheck cutlist --format csv cabinet.plan > cabinet.csv`,
 		Args: func(_ *cobra.Command, args []string) error {
@@ -31,7 +31,7 @@ For a spreadsheet take --format csv: it also has every size in millimetres, as p
 		},
 		ValidArgsFunction: planFiles,
 	}
-	format := choose(cmd, "format", "text to read, csv for a spreadsheet, json for programs", "text", "csv", "json")
+	format := choose(cmd, "format", "text", "text (the default), csv for a spreadsheet, json for programs", "text", "csv", "json")
 	cmd.RunE = func(_ *cobra.Command, paths []string) error {
 		src, err := onePlan(paths[0])
 		if err != nil {

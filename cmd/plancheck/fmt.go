@@ -20,13 +20,14 @@ func newFmt(s *streams) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "fmt [--write|--diff|--check|--list] PATH…",
 		Short: "set plans out neatly",
-		Long: `Set plans out neatly: two blanks for each block, values of neighbouring lines under each other.
+		Long: `Set plans out neatly: two blanks for each block, the values of neighbouring lines under each other.
 Comments and figures stay as they are written, and so does what the plan means.
 
 Without a flag, one plan is written to standard output and its file stays as it is. A plan with a
-line that cannot be read is left alone, whatever is asked. Exit code: 0 done, or
-nothing differs; 1 --check or --diff found a plan that is not set out so; 2 the work could not be
-done.`,
+line that cannot be read is left alone, whatever is asked.
+
+Exit code: 0 done; 1 --check or --diff found a plan that is not set out so; 2 the work could not
+be done.`,
 		Example: `  plancheck fmt cabinet.plan            show it
   plancheck fmt --diff jobs             show what would change
   plancheck fmt --write jobs            change the files

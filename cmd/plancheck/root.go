@@ -65,7 +65,7 @@ will not fit, with the arithmetic shown.`,
 // notACommand says so if the first word of a command line is neither a command nor
 // anything that could be meant for a path.
 func notACommand(root *cobra.Command, word string) error {
-	if word == "-" || strings.ContainsAny(word, `./\`) {
+	if word == "" || word == "-" || strings.ContainsAny(word, `./\`) {
 		return nil
 	}
 	if _, err := os.Lstat(word); err == nil {
@@ -132,17 +132,17 @@ func (c *choice) Set(word string) error {
 		c.is = word
 		return nil
 	}
-	said := fmt.Sprintf("takes %s, not %q", strings.Join(c.of, ", "), word)
+	last := len(c.of) - 1
+	said := fmt.Sprintf("takes %s or %s, not %q", strings.Join(c.of[:last], ", "), c.of[last], word)
 	if near := diag.Nearest(word, c.of); near != "" {
 		said += fmt.Sprintf("; did you mean %s?", near)
 	}
 	return errors.New(said)
 }
 
-// choose gives a command a flag that takes one of some words; the first is what it takes
-// unless told otherwise.
-func choose(cmd *cobra.Command, name, usage string, words ...string) *choice {
-	c := &choice{is: words[0], of: words}
+// choose gives a command a flag that takes one of some words, and what it is if left out.
+func choose(cmd *cobra.Command, name, unsaid, usage string, words ...string) *choice {
+	c := &choice{is: unsaid, of: words}
 	cmd.Flags().Var(c, name, usage)
 	cmd.RegisterFlagCompletionFunc(name, cobra.FixedCompletions(words, cobra.ShellCompDirectiveNoFileComp))
 	return c
