@@ -11,7 +11,14 @@ type File struct {
 	Text string
 
 	lines []int32 // offset of the start of each line
+	marks []mark  // in lines longer than stride, in order
 }
+
+// mark is a place inside a long line and its column, from 0. Marks stand about a stride apart, so
+// that a column is never counted over more, however long the line and many the places.
+type mark struct{ offset, column int32 }
+
+const stride = 1 << 12
 
 // NewFile takes in a text. Text beyond 2 GB is the caller's to refuse.
 func NewFile(name, text string) *File {
@@ -19,10 +26,26 @@ func NewFile(name, text string) *File {
 	f.lines = append(f.lines, 0)
 	for i := 0; i < len(text); i++ {
 		if text[i] == '\n' {
+			f.markLine(i)
 			f.lines = append(f.lines, int32(i+1))
 		}
 	}
+	f.markLine(len(text))
 	return f
+}
+
+// markLine sets marks in the last line, which ends at end.
+func (f *File) markLine(end int) {
+	at, column := int(f.lines[len(f.lines)-1]), 0
+	for end-at > stride {
+		next := at + stride
+		for back := 0; back < utf8.UTFMax-1 && !utf8.RuneStart(f.Text[next]); back++ {
+			next--
+		}
+		column += utf8.RuneCountInString(f.Text[at:next])
+		f.marks = append(f.marks, mark{int32(next), int32(column)})
+		at = next
+	}
 }
 
 // Position is the line and column of a byte offset, both from 1. Columns count code
@@ -30,8 +53,11 @@ func NewFile(name, text string) *File {
 func (f *File) Position(offset int) (line, column int) {
 	offset = min(max(offset, 0), len(f.Text))
 	line = sort.Search(len(f.lines), func(i int) bool { return int(f.lines[i]) > offset })
-	start := int(f.lines[line-1])
-	return line, utf8.RuneCountInString(f.Text[start:offset]) + 1
+	from := mark{offset: f.lines[line-1]}
+	if i := sort.Search(len(f.marks), func(i int) bool { return int(f.marks[i].offset) > offset }); i > 0 && f.marks[i-1].offset > from.offset {
+		from = f.marks[i-1]
+	}
+	return line, int(from.column) + utf8.RuneCountInString(f.Text[from.offset:offset]) + 1
 }
 
 // Line is the text of a line, counted from 1, without its end; "" beyond the file.
