@@ -194,7 +194,7 @@ func plainly(before, t, next *lexer.Token) string {
 	case touches && digitAt(plain, 0), plain == "x" && touches:
 		plain = " " + plain
 	}
-	if touched && (digitAt(plain, 0) || plain == " x" || plain == "x") {
+	if touched && (plain == "x" || plain == " x" || digitAt(plain, len(plain)-1) && next.Type == aNumber) {
 		plain += " "
 	}
 	return plain

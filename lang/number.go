@@ -42,7 +42,7 @@ func scanNumber(text string, at int) (n numeral, end int) {
 			return n, end + 1
 		}
 		start := blanksEnd(text, end+1)
-		if digitAt(text, start) {
+		if startsNumber(text, start) {
 			whole, num, den, inches := scanMixed(text, start)
 			if inches < len(text) && text[inches] == '"' {
 				return numeral{feet: n.whole, whole: whole, num: num, den: den, unit: `"`, unitAt: inches}, inches + 1
@@ -197,6 +197,11 @@ func digits(s string) int64 {
 
 func digitAt(text string, at int) bool {
 	return at < len(text) && '0' <= text[at] && text[at] <= '9'
+}
+
+// startsNumber reports whether a digit stands at at, or a point and a digit.
+func startsNumber(text string, at int) bool {
+	return digitAt(text, at) || at < len(text) && text[at] == '.' && digitAt(text, at+1)
 }
 
 func digitsEnd(text string, at int) int {

@@ -38,7 +38,7 @@ type builder struct {
 	before    piece // the piece read last
 	beforeEnd int   // the offset behind it
 	plain     place // of the last statement of the innermost block, if it began a line and opened no block
-	braceLine int // where the last stray brace was reported: one more than the offset of its line
+	braceLine int   // where the last stray brace was reported: one more than the offset of its line
 
 	found      []diag.Finding
 	faults     int // how much the reading had to put up with

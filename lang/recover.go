@@ -148,7 +148,10 @@ func (b *builder) stray(p piece) {
 
 // name shows which statement is meant: its word and the name behind it.
 func name(st *Statement) string {
-	if len(st.Values) > 0 && st.Values[0].Op == Name {
+	switch {
+	case st.Word.Text == "":
+		return "{"
+	case len(st.Values) > 0 && st.Values[0].Op == Name:
 		return st.Word.Text + " " + st.Values[0].Text
 	}
 	return st.Word.Text
