@@ -1,0 +1,58 @@
+package plan
+
+// The moisture that the wood of a plan meets.
+
+import (
+	"plancheck/internal/diag"
+	"plancheck/internal/wood"
+)
+
+// climate works out the moisture content of each air: as stated, by the air's temperature
+// and humidity, or the published average.
+func (r *resolver) climate() {
+	c := &r.plan.Climate
+	for _, air := range []struct {
+		*Air
+		unsaid float64
+	}{{&c.Shop, shopMoisture}, {&c.Dry, dryMoisture}, {&c.Humid, humidMoisture}} {
+		if m := &air.Moisture; m.How == Unknown {
+			if air.Temperature.Known() && air.Humidity.Known() {
+				m.Value, m.How = wood.Equilibrium(air.Temperature.Value, air.Humidity.Value), Derived
+			} else {
+				m.Value, m.How = air.unsaid, Default
+			}
+		}
+	}
+}
+
+// species finds what each material's species is on the reference shelf.
+func (r *resolver) species(m *Material) {
+	said := m.SpeciesName
+	if said.Text == "" {
+		return
+	}
+	if found, ok := wood.Find(said.Text); ok {
+		m.Species = found
+		return
+	}
+	if several := wood.Namesakes(said.Text); len(several) > 0 {
+		r.fault(UnknownName, said.Span, "%s fits several woods: write which one, such as %s", quoted(said.Text), quotedList(few(several)))
+		return
+	}
+	f := r.fault(UnknownName, said.Span, "the shelf has no species %s%s", quoted(said.Text), didYouMean(said.Text, wood.Names()))
+	if near := diag.Nearest(said.Text, wood.Names()); near != "" {
+		f.mend("write \""+near+"\"", said.Span, "\""+near+"\"")
+	}
+}
+
+// seasons is by what fraction the width of a solid material grows from the day it is
+// worked to its most humid, and shrinks to its driest.
+func (r *resolver) seasons(m *Material) (wet, dry float64, ok bool) {
+	c := &r.plan.Climate
+	now := m.At.Or(c.Shop.Moisture.Value)
+	cut := map[string]wood.Cut{"flat": wood.Flat, "quarter": wood.Quarter, "rift": wood.Rift}[m.Sawn.Is]
+	grows, ok1 := m.Species.Moves(cut, now, c.Humid.Moisture.Value)
+	shrinks, ok2 := m.Species.Moves(cut, now, c.Dry.Moisture.Value)
+	unit := float64(wood.Metre)
+	return float64(grows.Change(wood.Metre)) / unit, -float64(shrinks.Change(wood.Metre)) / unit, ok1 && ok2
+}

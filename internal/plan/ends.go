@@ -1,0 +1,312 @@
+package plan
+
+// Ends and edges: what each of them meets, which joint holds it there, and what that
+// joint adds to its length.
+
+import "plancheck/internal/wood"
+
+// meetPanel finds what the four edges of a panel or a back meet, and a back's joints.
+func (r *resolver) meetPanel(p *Panel) {
+	for side := Left; side <= Lower; side++ {
+		e := r.end(p, side)
+		if p.Word == "back" && !e.Free {
+			e.Joint = r.mergeJoints(p.Joint, p.In.Joint)
+			r.fill(e)
+			e.Adds = r.adds(e)
+		}
+		p.Edges[side] = e
+	}
+}
+
+// meetGlass finds what the four edges of a pane meet.
+func (r *resolver) meetGlass(g *Glass) {
+	for side := Left; side <= Lower; side++ {
+		e := r.end(g, side)
+		e.Joint = r.mergeJoints(g.Joint)
+		e.Adds = r.adds(e)
+		g.Edges[side] = e
+	}
+}
+
+// sidesOf are the two sides at the ends of an axis.
+func sidesOf(axis Axis) [2]Side { return [2]Side{Side(axis * 2), Side(axis*2) + 1} }
+
+func (r *resolver) end(n Node, side Side) *End {
+	e := &End{Of: n, Side: side, Faces: Neighbour(n, side)}
+	e.Free = e.Faces == nil
+	if !e.Free {
+		e.Mates = r.covering(nil, e.Faces, side.Opposite(), It(n).Cell)
+	}
+	return e
+}
+
+// covering gathers the members of a neighbour that cover a cell's end, going down into
+// lists and into what is drawn elsewhere on the side that faces it.
+func (r *resolver) covering(found []*Member, n Node, facing Side, cell Box) []*Member {
+	switch n := n.(type) {
+	case *Member:
+		return append(found, n)
+	case *List:
+		if len(n.Items) == 0 {
+			return found
+		}
+		if n.Axis == facing.Axis() {
+			i := 0
+			if facing.Far() {
+				i = len(n.Items) - 1
+			}
+			return r.covering(found, n.Items[i], facing, cell)
+		}
+		for _, inner := range n.Items {
+			if overlap(It(inner).Cell[n.Axis], cell[n.Axis]) {
+				found = r.covering(found, inner, facing, cell)
+			}
+		}
+	case *Placed:
+		a := n.Part.To
+		if a == nil || a.Root == nil {
+			return found
+		}
+		var within Box // the cell as the inner assembly sees it
+		for axis := Across; axis <= Behind; axis++ {
+			r.solve(a, axis)
+			host := n.hostAxis(axis)
+			within[axis] = cell[host]
+			within[axis].From -= n.Cell[host].From
+			within[axis].Placed = within[axis].Placed && n.Cell[host].Placed
+		}
+		side := Side(n.hostAxis(facing.Axis()) * 2)
+		if facing.Far() {
+			side++
+		}
+		return r.covering(found, a.Root, side, within)
+	}
+	return found
+}
+
+// overlap reports whether two extents share more than a touch; unknown ones may.
+func overlap(a, b Extent) bool {
+	if !a.Known() || !b.Known() {
+		return true
+	}
+	return wood.Under(max(a.From, b.From), min(a.To(), b.To()))
+}
+
+// jointAt is the joint at a member's end: what is said for that end, then for the member,
+// then for the whole assembly. A joint of the same kind adds to the next, another kind
+// replaces it.
+func (r *resolver) jointAt(m *Member, e *End) *Joint {
+	var own *Joint
+	for _, said := range m.EndJoints {
+		if said.End.Is == e.Side.String() {
+			own = said.Joint
+		}
+	}
+	return r.mergeJoints(own, m.Joint, m.In.Joint)
+}
+
+// mergeJoints takes the most particular joint first. The result may be shared: joints are
+// not changed once they are merged, but for defaults, which fill works on a copy.
+func (r *resolver) mergeJoints(joints ...*Joint) *Joint {
+	var merged *Joint
+	for _, j := range joints {
+		for j != nil && j.From.Said() && j.Kind.Is == "" {
+			base := j.From.To
+			if base == nil {
+				break
+			}
+			joined := &Joint{Span: j.Span, Kind: base.Kind}
+			r.inherit(InJoint, jointSlots(), joined, j)
+			r.inherit(InJoint, jointSlots(), joined, base)
+			joined.From = base.From
+			j = joined
+		}
+		switch {
+		case j == nil:
+		case merged == nil:
+			copied := *j
+			copied.Mortise, copied.Haunch = nil, nil
+			merged = &copied
+			if j.Mortise != nil {
+				m := *j.Mortise
+				merged.Mortise = &m
+			}
+			if j.Haunch != nil {
+				h := *j.Haunch
+				merged.Haunch = &h
+			}
+		case merged.Kind.Is == "" || merged.Kind.Is == j.Kind.Is:
+			if merged.Kind.Is == "" {
+				merged.Kind = j.Kind
+			}
+			r.inherit(InJoint, jointSlots(), merged, j)
+		}
+	}
+	return merged
+}
+
+// trim is what a through tenon stands beyond its mate, to be levelled, and how much deeper
+// than its tenon a mortise is: 1/16 (1.5 mm).
+func (r *resolver) trim() wood.Length { return r.byTape(wood.Inch/16, 3*wood.Millimetre/2) }
+
+// byTape is one default for plans in inches and its like for plans in millimetres.
+func (r *resolver) byTape(inch, metric wood.Length) wood.Length {
+	if r.plan.Tape.Metric {
+		return metric
+	}
+	return inch
+}
+
+// fill gives a joint the figures that its kind works out from what it joins.
+func (r *resolver) fill(e *End) {
+	j := e.Joint
+	if j == nil {
+		return
+	}
+	mate := r.mateSize(e)
+	switch j.Kind.Is {
+	case Tenon:
+		if j.Through.On && mate.Known() {
+			j.Long = j.Long.Or(mate.Length + r.trim())
+		}
+		if j.Mortise == nil {
+			j.Mortise = &Mortise{Span: j.Span}
+		}
+		if j.Long.Known() && !j.Through.On {
+			j.Mortise.Deep = j.Mortise.Deep.Or(j.Long.Length + r.trim())
+		}
+		j.Mortise.Thick = j.Mortise.Thick.Or(j.Thick.Length)
+	case LooseTenon:
+		if j.Mortise != nil && j.Mortise.Deep.Known() {
+			j.Mortise.Own = j.Mortise.Own.Or(j.Mortise.Deep.Length)
+		}
+	case HalfLap:
+		if m, ok := e.Of.(*Member); ok && m.Size.Thick.Known() {
+			j.Deep = j.Deep.Or(m.Size.Thick.Length / 2)
+			j.Own = j.Own.Or(m.Size.Thick.Length - j.Deep.Length)
+		}
+	case Bridle:
+		if mate.Known() {
+			j.Deep = j.Deep.Or(mate.Length)
+		}
+		if m, ok := e.Of.(*Member); ok && m.Size.Thick.Known() {
+			j.Thick = j.Thick.Or(m.Size.Thick.Length / 3)
+		}
+	}
+}
+
+// mateSize is how much of its mate an end goes through: the mate's size in the direction
+// of the end. Unknown where mates differ or have none.
+func (r *resolver) mateSize(e *End) Length {
+	var size Length
+	for i, m := range e.Mates {
+		s := r.sizeFacing(m, e)
+		if !s.Known() || i > 0 && !wood.Same(s.Length, size.Length) {
+			return Length{}
+		}
+		size = s
+	}
+	return size
+}
+
+// sizeFacing is a mate's size in the direction of an end.
+func (r *resolver) sizeFacing(mate *Member, e *End) Length {
+	axis := e.Side.Axis()
+	if p, ok := e.Faces.(*Placed); ok {
+		axis = p.hostAxis(axis)
+	}
+	b := mate.Body[axis]
+	if !b.Sized {
+		b = mate.Cell[axis]
+	}
+	if !b.Sized {
+		return Length{}
+	}
+	return derived(b.Size)
+}
+
+// adds is what an end's joint adds to the length: nothing where it is free.
+func (r *resolver) adds(e *End) Length {
+	j := e.Joint
+	if e.Free || j == nil {
+		return derived(0)
+	}
+	switch j.Kind.Is {
+	case Tenon, Tongue:
+		return j.Long
+	case Stub:
+		return r.grooveBeside(e)
+	case Housing, Dado, SlidingDovetail, DropIn:
+		return j.Deep
+	case Rabbet:
+		if e.inOnePlane() {
+			return j.Rabbet.Deep
+		}
+		return j.Rabbet.Across
+	case HalfLap, Bridle, Mitre, BoxJoint:
+		return r.mateSize(e)
+	case Dovetail:
+		mate := r.mateSize(e)
+		mate.Length -= j.Lap.Length
+		return mate
+	case WedgeJoint:
+		mate := r.mateSize(e)
+		mate.Length += j.Tail.Length
+		if !j.Tail.Known() {
+			mate.How = Unknown
+		}
+		return mate
+	}
+	return derived(0)
+}
+
+// inOnePlane reports whether an end and its mate lie in one plane, as glass in a frame
+// does; a board that meets another at right angles does not.
+func (e *End) inOnePlane() bool {
+	m, ok := e.Of.(*Member)
+	if !ok {
+		_, glass := e.Of.(*Glass)
+		return glass
+	}
+	for _, mate := range e.Mates {
+		if mate.Flat != m.Flat {
+			return false
+		}
+	}
+	return true
+}
+
+// grooveBeside is how deep the panel groove runs that a stub tenon fits into: that of the
+// panel next to the stick in its list.
+func (r *resolver) grooveBeside(e *End) Length {
+	it := It(e.Of)
+	if it.Parent == nil {
+		return Length{}
+	}
+	for _, i := range []int{it.Index - 1, it.Index + 1} {
+		if i < 0 || i >= len(it.Parent.Items) {
+			continue
+		}
+		if g, ok := r.firstGroove(it.Parent.Items[i]); ok {
+			return g
+		}
+	}
+	if each, ok := it.In.Each["panel"].(*Panel); ok {
+		return r.need(&each.Groove.Deep)
+	}
+	return Length{}
+}
+
+func (r *resolver) firstGroove(n Node) (Length, bool) {
+	switch n := n.(type) {
+	case *Panel:
+		return r.need(&n.Groove.Deep), n.Groove.Deep.How != Unknown
+	case *List:
+		for _, inner := range n.Items {
+			if g, ok := r.firstGroove(inner); ok {
+				return g, true
+			}
+		}
+	}
+	return Length{}, false
+}

@@ -1,0 +1,281 @@
+package plan
+
+// What fills an opening takes its size from it: a panel, a pane or a back from the members
+// round it, a door's leaf and a drawer's front from the opening less its reveals.
+
+import (
+	"plancheck/internal/wood"
+)
+
+// edges works out what each edge of a door's leaf or a drawer's front takes off its
+// opening: a reveal where a member stands, half a reveal where the next opening follows
+// with nothing between, less than nothing for a lap, and nothing at the outside.
+func (r *resolver) edges(n Node, fit Fit, reveal *Reveal, hang string) [4]Edge {
+	var edges [4]Edge
+	for side := Left; side <= Lower; side++ {
+		e := Edge{Side: side, Less: derived(0)}
+		next := Neighbour(n, side)
+		shared := next != nil && hasFront(facingItem(next, side.Opposite()))
+		switch {
+		case next == nil:
+		case shared:
+			e.Shared = true
+			gap := r.revealAt(reveal, side, hang, true)
+			e.Less = Length{Length: (gap.Length + 1) / 2, Span: gap.Span, How: gap.How}
+			if side.Far() {
+				e.Less.Length = gap.Length / 2
+			}
+		case fit.Kind.Is == "overlay":
+			lap := r.need(&fit.Lap)
+			e.Less = Length{Length: -lap.Length, Span: lap.Span, How: lap.How}
+		default:
+			e.Less = r.revealAt(reveal, side, hang, false)
+		}
+		edges[side] = e
+	}
+	return edges
+}
+
+// facingItem goes down into lists on the side that faces, where one item alone does.
+func facingItem(n Node, facing Side) Node {
+	for {
+		l, ok := n.(*List)
+		if !ok || len(l.Items) == 0 {
+			return n
+		}
+		i := 0
+		if facing.Far() {
+			i = len(l.Items) - 1
+		}
+		if l.Axis != facing.Axis() && len(l.Items) > 1 {
+			return n
+		}
+		n = l.Items[i]
+	}
+}
+
+// hasFront reports whether an opening is closed by a door or a drawer's front.
+func hasFront(n Node) bool {
+	switch n := n.(type) {
+	case *Door, *Drawer:
+		return true
+	case *List: // a stack of doors or fronts side by side
+		for _, inner := range n.Items {
+			if !hasFront(inner) {
+				return false
+			}
+		}
+		return len(n.Items) > 0
+	}
+	return false
+}
+
+// revealAt is the reveal at one side: that side's own, else the one for all.
+func (r *resolver) revealAt(v *Reveal, side Side, hang string, meeting bool) Length {
+	if v == nil {
+		return Length{}
+	}
+	own := (*Length)(nil)
+	hinge := map[string]Side{"left": Left, "right": Right, "top": Upper, "bottom": Lower}
+	hung, known := hinge[hang]
+	switch {
+	case meeting && v.Meeting.How != Unknown:
+		own = &v.Meeting
+	case known && side == hung:
+		own = &v.Hinge
+	case known && side == hung.Opposite():
+		own = &v.Latch
+	}
+	if (own == nil || own.How == Unknown) && side == Upper {
+		own = &v.Top
+	}
+	if (own == nil || own.How == Unknown) && side == Lower {
+		own = &v.Bottom
+	}
+	if own == nil || own.How == Unknown {
+		own = &v.All
+	}
+	return r.need(own)
+}
+
+// doorEdges are a door's edges, worked out once.
+func (r *resolver) doorEdges(d *Door) [4]Edge {
+	if !d.edged {
+		d.edged = true
+		d.Edges = r.edges(d, d.Fit, d.Reveal, d.Hang.Is)
+	}
+	return d.Edges
+}
+
+// leafSize is a leaf's size along an axis: its opening's less what its edges take. The
+// opening must be solved along it.
+func (r *resolver) leafSize(d *Door, axis Axis) Length {
+	return lessEdges(d.Cell[axis], r.doorEdges(d), axis)
+}
+
+func lessEdges(opening Extent, edges [4]Edge, axis Axis) Length {
+	near, far := edges[axis*2].Less, edges[axis*2+1].Less
+	if !opening.Sized || !near.Known() || !far.Known() {
+		return Length{}
+	}
+	return derived(opening.Size - near.Length - far.Length)
+}
+
+// leafThick is how thick a door's leaf is.
+func (r *resolver) leafThick(d *Door) Length {
+	switch leaf := &d.Leaf; {
+	case leaf.Thick.How != Unknown:
+		return r.need(&leaf.Thick)
+	case leaf.Frame != nil:
+		return r.own(leaf.Frame, Behind)
+	case leaf.Part != nil:
+		return leaf.Part.Size.Thick
+	case leaf.Material != nil:
+		t := leaf.Material.Thickness()
+		return r.need(&t)
+	}
+	return Length{}
+}
+
+// fillDoor works out the leaf of a door.
+func (r *resolver) fillDoor(d *Door) {
+	d.Size = [2]Length{r.leafSize(d, Across), r.leafSize(d, Down)}
+}
+
+// fillPanel works out a panel or a back: the clear place, plus what each edge goes into
+// its groove or rabbet, less the gap.
+func (r *resolver) fillPanel(p *Panel) {
+	p.Grain = panelGrain(p)
+	p.Size.Thick = r.panelThick(p)
+	across, along := &p.GapUsed.Across, &p.GapUsed.Deep
+	*across, *along = p.Gap.Across, p.Gap.Deep
+	if p.Gap.Deep.How != Unknown && p.Gap.Across.How == Unknown {
+		*across = p.Gap.Deep // one gap for both ways
+	}
+	small := Length{Length: r.byTape(wood.Inch/32, wood.Millimetre), How: Default}
+	if along.How == Unknown {
+		*along = small
+	}
+	if across.How == Unknown {
+		*across = small
+		if p.Word == "panel" && p.Of.Material.To != nil && p.Of.Material.To.Kind == Solid {
+			*across = r.seasonsGap(p)
+		}
+	}
+	for axis := Across; axis <= Down; axis++ {
+		gap := *across
+		if axis == p.Grain {
+			gap = *along
+		}
+		size := r.paneSize(p.Cell[axis], p.edgeAdds(Side(axis*2)), p.edgeAdds(Side(axis*2)+1), gap)
+		if axis == p.Grain {
+			p.Size.Long = size
+		} else {
+			p.Size.Wide = size
+		}
+	}
+}
+
+// panelThick is how thick a panel or a back is: as it says, else as its material stands.
+func (r *resolver) panelThick(p *Panel) Length {
+	if p.Thick.How != Unknown {
+		return r.need(&p.Thick)
+	}
+	thick := p.Of.Thick()
+	return r.need(&thick)
+}
+
+func (r *resolver) paneSize(clear Extent, near, far, gap Length) Length {
+	if !clear.Sized || !near.Known() || !far.Known() || !gap.Known() {
+		return Length{}
+	}
+	return derived(clear.Size + near.Length + far.Length - gap.Length)
+}
+
+// panelGrain is upright for a panel; a back's runs along its longer side.
+func panelGrain(p *Panel) Axis {
+	switch {
+	case p.GrainSaid.Is == "across":
+		return Across
+	case p.GrainSaid.Is == "down":
+		return Down
+	case p.Word == "back" && p.Cell[Across].Known() && p.Cell[Down].Known() && p.Cell[Across].Size > p.Cell[Down].Size:
+		return Across
+	}
+	return Down
+}
+
+// edgeAdds is how far one edge of a panel goes into what it meets.
+func (p *Panel) edgeAdds(side Side) Length {
+	e := p.Edges[side]
+	switch {
+	case e == nil || e.Free || len(e.Mates) == 0:
+		return derived(0)
+	case p.Word == "back":
+		return e.Adds
+	case p.Joint != nil:
+		return p.Joint.Rabbet.Deep
+	case p.Groove.Deep.How == Unknown:
+		return derived(0)
+	}
+	return p.Groove.Deep
+}
+
+// Moisture that wood meets where a plan states no climate: published averages of interior
+// woodwork (Wood Handbook, FPL-GTR-190, figure 13-1).
+const (
+	shopMoisture  = 8.0
+	dryMoisture   = 6.0
+	humidMoisture = 11.0
+)
+
+// seasonsGap is the gap of a solid panel whose plan says none: the middle between the
+// widest panel that still has 1/32 left at its most humid, and the narrowest that still
+// stays 1/8 in its grooves at its driest; the panel is then rounded down to a mark.
+// The two limits are common practice, no source.
+func (r *resolver) seasonsGap(p *Panel) Length {
+	m := p.Of.Material.To
+	width := Down
+	if p.Grain == Down {
+		width = Across
+	}
+	near, far := p.edgeAdds(Side(width*2)), p.edgeAdds(Side(width*2)+1)
+	clear := p.Cell[width]
+	if m.Species == nil || !clear.Sized || !near.Known() || !far.Known() {
+		return Length{}
+	}
+	bottoms := clear.Size + near.Length + far.Length
+	wet, dry, ok := r.seasons(m)
+	if !ok {
+		return Length{}
+	}
+	groove := min(near.Length, far.Length)
+	slip := 2 * (groove - wood.Inch/8) // a centred panel leaves half its gap at each side
+	if p.Float != nil && p.Float.Loose.On {
+		slip = groove - wood.Inch/8
+	}
+	widest := wood.Length(float64(bottoms-wood.Inch/32) / (1 + wet))
+	narrowest := wood.Length(float64(bottoms-slip) / (1 - dry))
+	if narrowest > widest {
+		narrowest = widest
+	}
+	return derived(bottoms - r.plan.Tape.Floor((widest+narrowest)/2))
+}
+
+// fillGlass works out a pane: the sight size, and what lies in each rabbet, less a gap of
+// 1/8 (3 mm) in all unless another is said: common practice, no source.
+func (r *resolver) fillGlass(g *Glass) {
+	gap := Length{Length: r.byTape(wood.Inch/8, 3*wood.Millimetre), How: Default}
+	g.GapUsed = Pair{Across: gap, Deep: gap}
+	if g.Gap.Deep.How != Unknown {
+		g.GapUsed = g.Gap
+		if g.Gap.Across.How == Unknown {
+			g.GapUsed.Across = g.Gap.Deep
+		}
+	}
+	g.Size = Size3{
+		Wide:  r.paneSize(g.Cell[Across], g.Edges[Left].Adds, g.Edges[Right].Adds, g.GapUsed.Across),
+		Long:  r.paneSize(g.Cell[Down], g.Edges[Upper].Adds, g.Edges[Lower].Adds, g.GapUsed.Deep),
+		Thick: g.Thick,
+	}
+}

@@ -1,0 +1,108 @@
+package plan
+
+// A member's finished sizes: from its layout and joints, and as stated.
+
+// fillMember works out a member's sizes, once.
+func (r *resolver) fillMember(m *Member) {
+	if m.filled {
+		return
+	}
+	m.filled = true
+	for axis := Across; axis <= Behind; axis++ {
+		if m.In.state[axis] != busy {
+			r.solve(m.In, axis)
+		}
+	}
+	if m.Parent == nil {
+		return // the rail of a polygon: its length follows from what is said of the frame
+	}
+	width := Axis(3 - m.Flat - m.Grain)
+	m.Worked.Thick = onAxis(m, m.Flat)
+	m.Worked.Wide = onAxis(m, width)
+	m.Size.Thick = r.stated(&m.Thick, m.Worked.Thick)
+	m.Size.Wide = r.stated(&m.Wide, m.Worked.Wide)
+
+	span := m.Cell[m.Grain]
+	total := Length{Length: span.Size, How: Derived}
+	if !span.Sized {
+		total.How = Unknown
+	}
+	for i, side := range sidesOf(m.Grain) {
+		e := r.end(m, side)
+		if !e.Free {
+			e.Joint = r.jointAt(m, e)
+			r.fill(e)
+		}
+		e.Adds = r.adds(e)
+		m.Ends[i] = e
+		total = addUp(total, e.Adds)
+	}
+	if m.Parent.Axis != m.Grain {
+		m.Worked.Long = total
+	} else if m.Along.Known() {
+		m.Worked.Long = total // its number is between the shoulders too
+	}
+	m.Size.Long = r.stated(&m.Cut, r.stated(&m.Long, m.Worked.Long))
+	if m.Part.To != nil {
+		m.Size = m.partSize()
+	}
+}
+
+// onAxis is how much wood a member has along an axis.
+func onAxis(m *Member, axis Axis) Length {
+	if b := m.Body[axis]; b.Sized {
+		return derived(b.Size)
+	}
+	return Length{}
+}
+
+// stated is the size that the plan states, else the one worked out.
+func (r *resolver) stated(said *Length, worked Length) Length {
+	if r.need(said).How != Unknown {
+		return *said
+	}
+	return worked
+}
+
+// fillTop works out a top that stands alone: what it lies on, and how far it stands
+// beyond that; its boards are glued edge to edge along the ends.
+func (r *resolver) fillTop(m *Member) {
+	if m.filled {
+		return
+	}
+	m.filled = true
+	thick := m.Of.Thick()
+	m.Worked.Thick = r.need(&thick)
+	m.Size.Thick = r.stated(&m.Thick, m.Worked.Thick)
+	if o := m.Over; o != nil && o.Of.To != nil && r.solve(o.Of.To, Across) && r.solve(o.Of.To, Behind) {
+		ends, front, back := r.need(&o.Ends).Or(0), r.need(&o.Front).Or(0), r.need(&o.Back).Or(0)
+		m.Worked.Long = addUp(o.Of.To.Outside[Across], ends, ends)
+		m.Worked.Wide = addUp(o.Of.To.Outside[Behind], front, back)
+	}
+	m.Size.Long = r.stated(&m.Long, m.Worked.Long)
+	m.Size.Wide = r.stated(&m.Wide, m.Worked.Wide)
+}
+
+// CoreLong is the length of a top's boards: what its breadboard ends leave, and the
+// tongues that go into them; the whole length where it has none.
+func (m *Member) CoreLong() Length {
+	b := m.Breadboard
+	if b == nil {
+		return m.Size.Long
+	}
+	tongue := b.Tongue.Deep
+	return less(addUp(m.Size.Long, tongue, tongue), b.Wide, b.Wide)
+}
+
+// fillPart works out the size of a part that is declared by itself.
+func (r *resolver) fillPart(p *Part) {
+	p.Size = Size3{
+		Long:  r.stated(&p.Long, r.need(&p.Blank.Long)),
+		Wide:  r.stated(&p.Wide, r.need(&p.Blank.Wide)),
+		Thick: r.stated(&p.Thick, r.need(&p.Blank.Thick)),
+	}
+	if !p.Size.Thick.Known() {
+		thick := p.Of.Thick()
+		p.Size.Thick = r.need(&thick)
+	}
+}

@@ -1,0 +1,361 @@
+package plan
+
+// What is said of words and names that are not understood: where they stand, and the
+// nearest that would be.
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"plancheck/internal/diag"
+	"plancheck/lang"
+)
+
+// fault reports one fault of the text.
+func (r *resolver) fault(rule string, at diag.Span, format string, args ...any) *fault {
+	r.findings = append(r.findings, diag.Finding{
+		Rule: rule, Severity: diag.Error, Span: at, Message: fmt.Sprintf(format, args...),
+	})
+	return (*fault)(&r.findings[len(r.findings)-1])
+}
+
+// fault is a finding that is still being put together.
+type fault diag.Finding
+
+func (f *fault) note(at diag.Span, message string) {
+	f.Notes = append(f.Notes, diag.Note{Span: at, Message: message})
+}
+
+// mend offers an exact mend.
+func (f *fault) mend(title string, at diag.Span, text string) {
+	f.Fixes = append(f.Fixes, diag.Fix{Title: title, Edits: []diag.Edit{{Span: at, Text: text}}})
+}
+
+// unknownWord reports a word that neither stands in this block nor is a setting here.
+func (d *decoder) unknownWord(levels []level, word string, at diag.Span) {
+	if word == "" {
+		return // the line could not be read, and that was reported
+	}
+	var known []string
+	for _, l := range levels {
+		for _, w := range wordsIn(l.place) {
+			known = append(known, w.Names...)
+		}
+		if l.word != nil {
+			for _, s := range l.word.Slots {
+				if !s.NameOnly {
+					known = append(known, s.Name)
+				}
+			}
+		}
+	}
+	where := "in a plan"
+	if l := levels[len(levels)-1]; l.word != nil {
+		where = "in `" + l.word.Name() + "`"
+	}
+	near := diag.Nearest(word, known)
+	var f *fault
+	switch {
+	case near != "":
+		f = d.fault(UnknownWord, at, "`%s` does not stand %s: did you mean `%s`?", word, where, near)
+		f.mend("write `"+near+"`", at, near)
+	case len(index().byName[word]) > 0:
+		f = d.fault(UnknownWord, at, "`%s` does not stand %s, but in %s", word, where, placesOf(word))
+	case d.scope.find(word) != nil:
+		f = d.fault(UnknownWord, at, "`%s` is no setting %s: write `(%s)` if its value is meant", word, where, word)
+	default:
+		f = d.fault(UnknownWord, at, "`%s` is no word that stands %s", word, where)
+		f.Fixes = []diag.Fix{{Title: "write one of " + quotedList(few(known))}}
+	}
+}
+
+// few is a short list of what may stand somewhere.
+func few(known []string) []string {
+	known = slices.Compact(slices.Sorted(slices.Values(known)))
+	if len(known) > 24 {
+		return append(slices.Clone(known[:24]), "…")
+	}
+	return known
+}
+
+// placesOf says in which words a word may stand.
+func placesOf(word string) string {
+	var homes []string
+	for _, w := range index().byName[word] {
+		for _, home := range index().all {
+			if home.Opens&w.In != 0 && w.In != Anywhere {
+				homes = append(homes, home.Name())
+			}
+		}
+		if w.In&AtTop != 0 {
+			homes = append(homes, "the file itself")
+		}
+	}
+	homes = slices.Compact(slices.Sorted(slices.Values(homes)))
+	if len(homes) > 6 {
+		homes = append(homes[:6:6], "…")
+	}
+	for i, h := range homes {
+		if !strings.Contains(h, " ") && h != "…" {
+			homes[i] = "`" + h + "`"
+		}
+	}
+	return strings.Join(homes, ", ")
+}
+
+func (d *decoder) unknownEach(said lang.Expr) {
+	var known []string
+	for _, w := range wordsIn(InList) {
+		if w.Opens != InList {
+			known = append(known, w.Names...)
+		}
+	}
+	d.fault(UnknownWord, said.Span, "`each` wants what stands in a list, such as `rail`, not `%s`%s", said.Text, didYouMean(said.Text, known))
+}
+
+// unnamed reports a value that no setting asks for.
+func (d *decoder) unnamed(v *lang.Expr) {
+	said := v.Span.Text()
+	l := d.line.levels[len(d.line.levels)-1]
+	f := d.fault(WrongValue, v.Span, "what is `%s`? `%s` takes no value without a name here", said, l.word.Name())
+	for _, s := range l.word.Slots {
+		if !s.NameOnly && s.Kind != AFlag && s.takes(v) && !s.given(l.node).Known() {
+			f.mend("name it, as in `"+s.Name+" "+said+"`", v.Span, s.Name+" "+said)
+			break
+		}
+	}
+}
+
+// unknownName reports a name that nothing bears.
+func (r *resolver) unknownName(e *lang.Expr, name string, sc *scope, wants string) {
+	at := e.Span
+	at.End = at.Start + int32(len(name))
+	var known []string
+	for s := sc; s != nil; s = s.outer {
+		for k := range s.names {
+			known = append(known, k)
+		}
+	}
+	slices.Sort(known)
+	if before, after, ok := strings.Cut(name, "-"); ok && sc.find(before) != nil {
+		f := r.fault(UnknownName, at, "nothing is called `%s`", name)
+		f.mend("write `"+before+" - "+after+"`, with blanks, to subtract", at, before+" - "+after)
+		return
+	}
+	f := r.fault(UnknownName, at, "nothing is called `%s`, and %s is wanted here%s", name, wants, didYouMean(name, known))
+	if near := diag.Nearest(name, known); near != "" {
+		f.mend("write `"+near+"`", at, near)
+	}
+}
+
+// unknownInside reports a name or a size that a thing does not have.
+func (r *resolver) unknownInside(e *lang.Expr, thing any, name string) {
+	known := insideNames(thing)
+	f := r.fault(UnknownName, e.Span, "%s has nothing called `%s`%s", kindOf(thing), name, didYouMean(name, known))
+	if len(known) > 0 {
+		f.note(e.Span, "it has "+quotedList(few(known)))
+	}
+}
+
+// insideNames are the names and sizes that a thing offers after a dot.
+func insideNames(thing any) []string {
+	var known []string
+	offer := func(kinds ...string) {
+		for _, s := range SizeNames() {
+			if slices.Contains(kinds, s.Of) {
+				known = append(known, s.Name)
+			}
+		}
+	}
+	inner := func(sc *scope) {
+		for k := range sc.names {
+			known = append(known, k)
+		}
+	}
+	switch t := thing.(type) {
+	case *Assembly:
+		inner(t.scope)
+		offer("assembly")
+	case *Build:
+		inner(t.scope)
+	case *Member:
+		offer("member", "any")
+	case *Part, *BoxPart:
+		offer("member")
+	case *Door:
+		offer("opening", "door", "any")
+	case *Drawer:
+		offer("opening", "drawer", "any")
+	case *Placed:
+		if t.Part.To != nil {
+			inner(t.Part.To.scope)
+		}
+		offer("assembly", "any")
+	case Node:
+		offer("opening", "any")
+	}
+	return known
+}
+
+// firstSize is a size that a thing offers, as an example.
+func firstSize(thing any) string {
+	for _, n := range insideNames(thing) {
+		for _, s := range SizeNames() {
+			if s.Name == n {
+				return n
+			}
+		}
+	}
+	return "wide"
+}
+
+func didYouMean(word string, known []string) string {
+	if near := diag.Nearest(word, known); near != "" {
+		return ": did you mean `" + near + "`?"
+	}
+	return ""
+}
+
+// quoted puts a name or an example between marks; text from a plan is kept short.
+func quoted(s string) string {
+	if r := []rune(s); len(r) > 80 {
+		s = string(r[:77]) + "..."
+	}
+	return "`" + s + "`"
+}
+
+func quotedList(words []string) string {
+	list := make([]string, len(words))
+	for i, w := range words {
+		list[i] = "`" + w + "`"
+	}
+	return strings.Join(list, ", ")
+}
+
+// wants says what a slot takes, in words.
+func (s *Slot) wants() string {
+	switch s.Kind {
+	case AName:
+		return "a name"
+	case ALength:
+		return "a size"
+	case ALengths:
+		return "one or more sizes"
+	case APair, ASize3:
+		return "a size"
+	case AFigure:
+		words := make([]string, len(s.Dims))
+		for i, d := range s.Dims {
+			words[i] = d.String()
+		}
+		return strings.Join(words, " or ")
+	case ACount:
+		return "a number"
+	case AChoice:
+		return "one of " + quotedList(s.Choices)
+	case AText:
+		return "a text in double quotes"
+	case ARef, AStuff:
+		return "the name of " + s.Wants
+	case ARefs:
+		return "one or more names"
+	}
+	return "a value"
+}
+
+// kindOf says what a thing is: "a hinge", "rail `head`".
+func kindOf(thing any) string {
+	switch t := thing.(type) {
+	case *Let:
+		return "a value"
+	case *Assembly:
+		return "a " + t.Kind.String()
+	case *Build:
+		return "a build"
+	case *Pattern:
+		return "a pattern"
+	case *Part:
+		return "a part"
+	case *Material:
+		return "a " + t.Kind.String()
+	case *Glue:
+		return "a glue"
+	case *Finish:
+		return "a finish"
+	case *Hinge:
+		return "a hinge"
+	case *Latch:
+		return "a " + t.Word
+	case *Slide:
+		return "a slide"
+	case *Stay:
+		return "a stay"
+	case *Handle:
+		return "a handle"
+	case *Rod:
+		return "a rod"
+	case *Fastener:
+		return "a " + t.Word
+	case *Joint:
+		return "a joint"
+	case *BoxPart:
+		return "a part of a drawer"
+	case Node:
+		return "a " + t.item().Word
+	}
+	return "a thing of another kind"
+}
+
+// PathOf is the path by which a plan names a thing: `carcass.upper`, `left.leaf.head`; ""
+// for what has none.
+func PathOf(thing any) string {
+	switch t := thing.(type) {
+	case *Assembly:
+		return t.Build.path() + t.Name.Text
+	case *Build:
+		return strings.TrimSuffix(t.path(), ".")
+	case *Part:
+		return t.source.path() + t.Name.Text
+	case *BoxPart:
+		return PathOf(t.Drawer) + "." + t.Name
+	case Node:
+		it := t.item()
+		switch {
+		case it.In == nil:
+			return it.source.path() + it.Name.Text
+		case it.Name.Text == "":
+			return PathOf(it.In)
+		}
+		return PathOf(it.In) + "." + it.Name.Text
+	case named:
+		return t.naming().Text
+	}
+	return ""
+}
+
+// path is what stands before the names of what a build made.
+func (b *Build) path() string {
+	if b == nil {
+		return ""
+	}
+	return b.within.path() + b.Name.Text + "."
+}
+
+// lookAlike folds a name to what it looks like: case, and 0 O, 1 l I, - _, taken as one.
+func lookAlike(name string) string {
+	return strings.Map(func(c rune) rune {
+		switch c {
+		case '0', 'o', 'O':
+			return 'o'
+		case '1', 'l', 'L', 'i', 'I':
+			return 'l'
+		case '_':
+			return '-'
+		}
+		if 'A' <= c && c <= 'Z' {
+			return c - 'A' + 'a'
+		}
+		return c
+	}, name)
+}

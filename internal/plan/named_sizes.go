@@ -1,0 +1,243 @@
+package plan
+
+// The sizes that a thing offers by name, such as `carcass.left-door.clear.wide`.
+
+import (
+	"math"
+	"strings"
+
+	"plancheck/internal/wood"
+)
+
+// SizeName is one size that can be named after a dot.
+type SizeName struct {
+	Of, Name, Doc string
+}
+
+// SizeNames is the table that the reference prints, and that a wrong size is answered from.
+func SizeNames() []SizeName {
+	return []SizeName{
+		{"member", "long", "its length along the grain, joints and all: what the saw gets"},
+		{"member", "wide", "its width"},
+		{"member", "thick", "its thickness"},
+		{"member", "span", "its length between shoulders"},
+		{"assembly", "wide", "outside, left to right"},
+		{"assembly", "high", "outside, top to bottom"},
+		{"assembly", "deep", "outside, front to back"},
+		{"assembly", "thick", "of a frame, front to back"},
+		{"opening", "wide", "the opening, left to right"},
+		{"opening", "high", "the opening, top to bottom"},
+		{"opening", "deep", "the opening, front to back"},
+		{"door", "clear.wide", "what passes with the door open"},
+		{"door", "leaf", "the door itself: a frame with its members, or its wide and high"},
+		{"drawer", "front", "the front, with its long, wide and thick"},
+		{"drawer", "left", "the left side, with its long, wide and thick"},
+		{"drawer", "right", "the right side, with its long, wide and thick"},
+		{"drawer", "back", "the back, with its long, wide and thick"},
+		{"drawer", "bottom", "the bottom, with its long, wide and thick"},
+		{"any", "from-left", "from the outside of its assembly to its nearest face"},
+		{"any", "from-floor", "from the outside of its assembly up to its lower face"},
+		{"any", "from-front", "from the outside of its assembly to its nearest face"},
+	}
+}
+
+// size is the size of that name of a thing; ok is false if it has none such.
+func (r *resolver) size(thing any, name string) (l Length, ok bool) {
+	switch t := thing.(type) {
+	case *Assembly:
+		return r.assemblySize(t, name)
+	case *Part:
+		return boardSize(t.Size, name)
+	case *BoxPart:
+		return boardSize(t.Size, name)
+	case *Drawer:
+		if part, rest, dotted := strings.Cut(name, "."); dotted {
+			if b := r.boxPart(t, part); b != nil {
+				return boardSize(b.Size, rest)
+			}
+		}
+	case *Door:
+		if l, ok := r.doorSize(t, name); ok {
+			return l, true
+		}
+	case *Member:
+		if l, ok := r.memberSize(t, name); ok {
+			return l, true
+		}
+	case *Placed:
+		if t.Part.To != nil {
+			if l, ok := r.assemblySize(t.Part.To, name); ok {
+				return l, true
+			}
+		}
+	}
+	n, isNode := thing.(Node)
+	if !isNode {
+		return Length{}, false
+	}
+	return r.cellSize(n.item(), name)
+}
+
+func boardSize(s Size3, name string) (Length, bool) {
+	switch name {
+	case "long":
+		return s.Long, true
+	case "wide":
+		return s.Wide, true
+	case "thick":
+		return s.Thick, true
+	}
+	return Length{}, false
+}
+
+func (r *resolver) assemblySize(a *Assembly, name string) (Length, bool) {
+	axis := Behind
+	switch name {
+	case "wide":
+		axis = Across
+	case "high":
+		axis = Down
+	case "deep":
+	case "thick":
+		if a.Kind != Frame {
+			return Length{}, false
+		}
+	default:
+		return Length{}, false
+	}
+	if !r.solve(a, axis) {
+		return Length{}, true
+	}
+	return a.Outside[axis], true
+}
+
+// cellSize is the size or the place of an opening or a member in its assembly.
+func (r *resolver) cellSize(it *Item, name string) (Length, bool) {
+	var axis Axis
+	switch name {
+	case "wide", "from-left":
+		axis = Across
+	case "high", "from-floor":
+		axis = Down
+	case "deep", "from-front":
+		axis = Behind
+	default:
+		return Length{}, false
+	}
+	if it.In == nil || !r.solve(it.In, axis) {
+		return Length{}, true
+	}
+	cell, out := it.Cell[axis], it.In.Outside[axis]
+	switch {
+	case name == "wide" || name == "high" || name == "deep":
+		if !cell.Sized {
+			return Length{}, true
+		}
+		return derived(cell.Size), true
+	case !cell.Placed:
+		return Length{}, true
+	case name != "from-floor":
+		return derived(cell.From), true
+	case !cell.Sized || !out.Known():
+		return Length{}, true
+	}
+	return derived(out.Length - cell.To()), true
+}
+
+func (r *resolver) memberSize(m *Member, name string) (Length, bool) {
+	if m.In == nil { // a top that stands alone
+		r.fillTop(m)
+		return boardSize(m.Size, name)
+	}
+	switch name {
+	case "long", "wide", "thick":
+		r.fillMember(m)
+		return boardSize(m.Size, name)
+	case "span":
+		if !r.solve(m.In, m.Grain) || !m.Cell[m.Grain].Sized {
+			return Length{}, true
+		}
+		return derived(m.Cell[m.Grain].Size), true
+	}
+	return Length{}, false
+}
+
+func (r *resolver) doorSize(d *Door, name string) (Length, bool) {
+	axis := Across
+	switch name {
+	case "clear.wide":
+		return r.clearWide(d), true
+	case "leaf.wide":
+	case "leaf.high":
+		axis = Down
+	case "leaf.thick":
+		return r.leafThick(d), true
+	default:
+		return Length{}, false
+	}
+	if !r.solve(d.In, axis) {
+		return Length{}, true
+	}
+	return r.leafSize(d, axis), true
+}
+
+// clearWide is what passes a door that stands open: the opening less what the leaf, turned
+// about its pin, still covers of it. A leaf that opens wide enough to stand clear of the
+// opening covers nothing; at 90 degrees it covers its thickness and half its knuckle.
+func (r *resolver) clearWide(d *Door) Length {
+	if !r.solve(d.In, Across) || !d.Cell[Across].Sized {
+		return Length{}
+	}
+	opening := d.Cell[Across].Size
+	if d.Fit.Kind.Is == "overlay" || d.Hang.Is != "left" && d.Hang.Is != "right" {
+		return derived(opening)
+	}
+	thick := r.leafThick(d)
+	if !thick.Known() {
+		return Length{}
+	}
+	opens := d.Opens
+	proud := wood.Length(0)
+	for _, use := range d.Hinges {
+		if use.Hinge == nil {
+			continue
+		}
+		if opens.How == Unknown {
+			opens = use.Hinge.Opens
+		}
+		proud = use.Proud.Or(use.Hinge.Knuckle.Length / 2).Length
+	}
+	edge := r.doorEdges(d)[Left]
+	if d.Hang.Is == "right" {
+		edge = r.doorEdges(d)[Right]
+	}
+	out := edge.Less.Length / 2 // the pin stands over the middle of the reveal
+	angle := opens.Or(90) * math.Pi / 180
+	depth := float64(thick.Length + proud)
+	covered := wood.Length(depth*math.Sin(angle) - float64(out)*(1-math.Cos(angle)))
+	return derived(opening - max(0, covered))
+}
+
+func (r *resolver) boxPart(d *Drawer, name string) *BoxPart {
+	for axis := Across; axis <= Behind; axis++ {
+		if !r.solve(d.In, axis) {
+			return nil
+		}
+	}
+	if d.Front == nil {
+		r.fillDrawer(d)
+	}
+	switch name {
+	case "front":
+		return d.Front
+	case "left":
+		return d.Left
+	case "right":
+		return d.Right
+	case "back":
+		return d.Back
+	case "bottom":
+		return d.Bottom
+	}
+	return nil
+}

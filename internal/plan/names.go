@@ -1,0 +1,225 @@
+package plan
+
+// Finding names. Scopes nest: the file with all that it uses is one flat space, then what
+// a build made, then the assembly. Lists make no scope. The first name of a path is
+// sought from the inside out, the rest only inside what was found.
+
+import (
+	"strings"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/wood"
+	"plancheck/lang"
+)
+
+// scope is one space of names, for all kinds of things.
+type scope struct {
+	outer  *scope
+	names  map[string]any
+	source *source
+}
+
+func (sc *scope) inner() *scope {
+	return &scope{outer: sc, names: make(map[string]any), source: sc.source}
+}
+
+// unit is what a bare number stands for in this scope's file.
+func (sc *scope) unit() wood.Length { return sc.source.unit }
+
+// find seeks a name from the inside out.
+func (sc *scope) find(name string) any {
+	for ; sc != nil; sc = sc.outer {
+		if thing, ok := sc.names[name]; ok {
+			return thing
+		}
+	}
+	return nil
+}
+
+// binding is a name that is to be found once everything is read.
+type binding struct {
+	said  *lang.Expr
+	scope *scope
+	wants string
+	take  func(found any) bool // false if it is not of the kind that is wanted
+}
+
+func (d *decoder) bind(said *lang.Expr, wants string, take func(found any) bool) {
+	d.bindings = append(d.bindings, binding{said, d.scope, wants, take})
+}
+
+// bindNames finds every name that something was said to be.
+func (r *resolver) bindNames() {
+	for _, b := range r.bindings {
+		found, ok := r.lookUp(b.said, b.scope, b.wants)
+		if !ok {
+			continue
+		}
+		if !b.take(found) {
+			f := r.fault(UnknownName, b.said.Span, "`%s` is %s, but %s is wanted here", b.said.Text, kindOf(found), b.wants)
+			if n, ok := found.(named); ok {
+				f.note(n.naming().Span, "it stands here")
+			}
+		}
+	}
+	r.bindings = nil
+}
+
+// named is whatever bears a name.
+type named interface{ naming() *Name }
+
+// declare makes a name stand for a thing in a scope.
+func (r *resolver) declare(sc *scope, at *lang.Expr, thing any) {
+	name := at.Text
+	if first, taken := sc.names[name]; taken {
+		f := r.fault(DuplicateName, at.Span, "`%s` names two things here", name)
+		if n, ok := first.(named); ok {
+			f.note(n.naming().Span, "named first here")
+		}
+		return
+	}
+	sc.names[name] = thing
+}
+
+// lookUp finds the thing that a path stands for. ok is false where nothing bears the name,
+// and that was reported.
+func (r *resolver) lookUp(e *lang.Expr, sc *scope, wants string) (any, bool) {
+	first, rest, dotted := strings.Cut(e.Text, ".")
+	thing := sc.find(first)
+	if thing == nil {
+		r.unknownName(e, first, sc, wants)
+		return nil, false
+	}
+	use(thing)
+	for dotted {
+		var name string
+		name, rest, dotted = strings.Cut(rest, ".")
+		next := r.inside(thing, name)
+		if next == nil {
+			r.unknownInside(e, thing, name)
+			return nil, false
+		}
+		thing = next
+		use(thing)
+	}
+	return thing, true
+}
+
+func use(thing any) {
+	if n, ok := thing.(named); ok {
+		n.naming().Used = true
+	}
+}
+
+// inside is the thing of that name within another; nil if there is none.
+func (r *resolver) inside(thing any, name string) any {
+	switch t := thing.(type) {
+	case *Assembly:
+		return t.scope.names[name]
+	case *Build:
+		return t.scope.names[name]
+	case *Placed:
+		if t.Part.To != nil {
+			return t.Part.To.scope.names[name]
+		}
+	case *Door:
+		if name == "leaf" && t.Leaf.Frame != nil {
+			return t.Leaf.Frame
+		}
+	}
+	return nil
+}
+
+// named is what a name in an expression comes to: a let, or a size of the piece.
+func (r *resolver) named(e *lang.Expr, sc *scope) (Value, bool) {
+	first, rest, dotted := strings.Cut(e.Text, ".")
+	thing := sc.find(first)
+	if thing == nil {
+		r.unknownName(e, first, sc, "a size")
+		return Value{}, false
+	}
+	use(thing)
+	if let, ok := thing.(*Let); ok && !dotted {
+		return r.let(e, let, sc)
+	}
+	for dotted {
+		if l, ok := r.size(thing, rest); ok {
+			if !l.Known() {
+				return Value{}, false
+			}
+			return Value{Rat: lang.NewRat(int64(l.Length), 1), Dim: lang.Length, how: l.How}, true
+		}
+		var name string
+		name, rest, dotted = strings.Cut(rest, ".")
+		next := r.inside(thing, name)
+		if next == nil {
+			r.unknownInside(e, thing, name)
+			return Value{}, false
+		}
+		thing = next
+		use(thing)
+	}
+	f := r.fault(WrongValue, e.Span, "`%s` is %s: name one of its sizes, such as `%s.%s`", e.Text, kindOf(thing), e.Text, firstSize(thing))
+	if n, ok := thing.(named); ok {
+		f.note(n.naming().Span, "it stands here")
+	}
+	return Value{}, false
+}
+
+// let is the value of a let, worked out once.
+func (r *resolver) let(e *lang.Expr, let *Let, sc *scope) (Value, bool) {
+	if !r.workOut(let, e.Span) {
+		return Value{}, false
+	}
+	v := let.Value
+	if v.Dim == lang.Plain && v.unit != sc.unit() {
+		v = v.asLength() // written in a file that measures in something else
+	}
+	return v, true
+}
+
+// workOut finds the value of a let, if that can be done; at is where it is asked for.
+func (r *resolver) workOut(let *Let, at diag.Span) bool {
+	switch let.state {
+	case busy:
+		r.loop(let.Name.Span, let.Name.Text)
+		return false
+	case untouched:
+		let.state = busy
+		v, ok := r.within(let.Name.Span, let.Name.Text, func() (Value, bool) { return r.value(let.Said, let.scope) })
+		let.Value, let.known = v, ok
+		let.state = done
+	}
+	return let.known
+}
+
+// stop is one step of the working out: something that waits for what follows.
+type stop struct {
+	at   diag.Span
+	what string
+}
+
+// loop reports sizes that wait for one another, once, at the first place of the loop.
+func (r *resolver) loop(at diag.Span, what string) {
+	from := len(r.trail) - 1
+	for from > 0 && r.trail[from].at != at {
+		from--
+	}
+	round := r.trail[from:]
+	first := 0
+	for i, s := range round {
+		if s.at.Start < round[first].at.Start {
+			first = i
+		}
+	}
+	if r.looped[round[first].at] {
+		return
+	}
+	r.looped[round[first].at] = true
+	f := r.fault(Loop, round[first].at, "`%s` waits for itself: no size in this loop can be worked out", round[first].what)
+	for i := 1; i < min(len(round), 12); i++ {
+		s := round[(first+i)%len(round)]
+		f.note(s.at, "which waits for `"+s.what+"`")
+	}
+	f.Fixes = append(f.Fixes, diag.Fix{Title: "state one of these sizes as a number"})
+}

@@ -1,0 +1,203 @@
+package plan
+
+// Patterns: what is drawn once and built more than once. A build decodes its pattern's
+// statements once more, in a scope of its own in which the pattern's takes are named.
+
+import (
+	"slices"
+
+	"plancheck/lang"
+)
+
+// pattern reads `pattern NAME { takes … }`; its body waits for a build.
+func (d *decoder) pattern(_ any, s *lang.Statement) {
+	if d.build != nil {
+		d.fault(UnknownWord, s.Word.Span, "a pattern stands in the file itself, not in another pattern")
+		return
+	}
+	if len(s.Values) == 0 || s.Values[0].Op != lang.Name || s.Block == nil {
+		if !s.Faulty {
+			d.fault(MissingValue, s.Head(), "`pattern` wants a name and a block: write `pattern leaf { takes width ; frame door { wide width } }`")
+		}
+		return
+	}
+	at := &s.Values[0]
+	p := &Pattern{Name: Name{Text: at.Text, Span: at.Span}, source: d.source}
+	for _, inner := range s.Block.Body {
+		if inner.Word.Text == "takes" {
+			p.take(d, inner)
+		} else {
+			p.Body = append(p.Body, inner)
+		}
+	}
+	d.plan.Patterns = append(d.plan.Patterns, p)
+	d.declare(d.scope, at, p)
+}
+
+// take reads `takes rail-width 2 1/4`.
+func (p *Pattern) take(d *decoder, s *lang.Statement) {
+	if len(s.Values) == 0 || len(s.Values) > 2 || s.Values[0].Op != lang.Name {
+		if !s.Faulty {
+			d.fault(MissingValue, s.Head(), "`takes` wants a name, and a value where it may be left out: write `takes rail-width 2 1/4`")
+		}
+		return
+	}
+	name := s.Values[0]
+	if name.Text == "mirrored" || name.Text == "from" {
+		d.fault(DuplicateName, name.Span, "`%s` is a setting of `build`: give what the pattern takes another name", name.Text)
+		return
+	}
+	for _, t := range p.Takes {
+		if t.Name.Text == name.Text {
+			f := d.fault(DuplicateName, name.Span, "`%s` is taken twice", name.Text)
+			f.note(t.Name.Span, "taken first here")
+			return
+		}
+	}
+	t := &Take{Name: Name{Text: name.Text, Span: name.Span}}
+	if len(s.Values) == 2 {
+		t.Else = &s.Values[1]
+	}
+	p.Takes = append(p.Takes, t)
+}
+
+// buildLine reads `build NAME from PATTERN …`; it is made once all patterns are known.
+func (d *decoder) buildLine(_ any, s *lang.Statement) {
+	v := s.Values
+	if len(v) < 3 || v[0].Op != lang.Name || v[1].Op != lang.Name || v[1].Text != "from" || v[2].Op != lang.Name {
+		if !s.Faulty {
+			d.fault(MissingValue, s.Head(), "`build` wants a name and a pattern: write `build left from cabinet-door leaf-width 18 13/16`")
+		}
+		return
+	}
+	b := &Build{Name: Name{Text: v[0].Text, Span: v[0].Span}, Span: s.Span, statement: s, outer: d.scope, within: d.build}
+	b.Pattern.Name, b.Pattern.Span = v[2].Text, v[2].Span
+	// A pattern's body sees the file's flat space, never its caller's names.
+	b.scope = &scope{outer: d.root, names: make(map[string]any), source: d.source}
+	d.plan.Builds = append(d.plan.Builds, b)
+	d.declare(d.scope, &v[0], b)
+}
+
+// makeBuilds builds every pattern, and what those builds build in turn.
+func (r *resolver) makeBuilds() {
+	for i := 0; i < len(r.plan.Builds); i++ {
+		r.makeBuild(r.plan.Builds[i])
+	}
+}
+
+func (r *resolver) makeBuild(b *Build) {
+	values := b.statement.Values
+	found, ok := r.lookUp(&values[2], b.outer, "a pattern")
+	if !ok {
+		return
+	}
+	p, ok := found.(*Pattern)
+	if !ok {
+		r.fault(UnknownName, values[2].Span, "`%s` is %s, but a pattern is wanted here", values[2].Text, kindOf(found))
+		return
+	}
+	for outer := b.within; outer != nil; outer = outer.within {
+		if outer.Pattern.To == p {
+			r.fault(Loop, values[2].Span, "pattern `%s` builds itself", p.Name.Text)
+			return
+		}
+	}
+	b.Pattern.To = p
+	b.scope.source = p.source
+	r.take(b, p, values[3:])
+	d := &decoder{resolver: r, source: p.source, scope: b.scope, build: b}
+	before := r.unfolded
+	d.body([]level{{InPattern, nil, r.plan}}, p.Body)
+	if before <= maxUnfolded && r.unfolded > maxUnfolded {
+		r.fault(TooLarge, b.Span, "the patterns of this plan unfold into more than %d lines, which is more than are taken on", maxUnfolded)
+	}
+}
+
+// take names what a build gives to its pattern, in the build's scope.
+func (r *resolver) take(b *Build, p *Pattern, values []lang.Expr) {
+	given := make(map[string]*lang.Expr)
+	for i := 0; i < len(values); i++ {
+		v := &values[i]
+		switch {
+		case v.Op == lang.Name && v.Text == "mirrored":
+			b.Mirrored = Flag{true, v.Span}
+			continue
+		case v.Op != lang.Name || !slices.ContainsFunc(p.Takes, func(t *Take) bool { return t.Name.Text == v.Text }):
+			r.unknownTake(p, v)
+			return
+		case i+1 == len(values):
+			r.fault(MissingValue, v.Span, "`%s` wants a value, such as `%s 2 1/4`", v.Text, v.Text)
+			return
+		}
+		if first := given[v.Text]; first != nil {
+			f := r.fault(GivenTwice, v.Span, "`%s` is given twice", v.Text)
+			f.note(first.Span, "given first here")
+			return
+		}
+		i++
+		given[v.Text] = &values[i]
+	}
+	for _, t := range p.Takes {
+		let := &Let{Name: t.Name, Said: t.Else, scope: b.scope}
+		if v := given[t.Name.Text]; v != nil {
+			let.Said, let.scope = v, b.outer
+		}
+		let.Name.Used = true
+		if let.Said == nil {
+			f := r.fault(MissingValue, b.Name.Span, "build `%s` does not say `%s`, which pattern `%s` takes", b.Name.Text, t.Name.Text, p.Name.Text)
+			f.note(t.Name.Span, "it has no value of its own")
+			let.state = done
+		}
+		b.scope.names[t.Name.Text] = let
+	}
+}
+
+func (r *resolver) unknownTake(p *Pattern, v *lang.Expr) {
+	known := []string{"mirrored"}
+	for _, t := range p.Takes {
+		known = append(known, t.Name.Text)
+	}
+	f := r.fault(UnknownName, v.Span, "pattern `%s` takes no %s%s", p.Name.Text, quoted(v.Span.Text()), didYouMean(v.Text, known))
+	f.note(p.Name.Span, "the pattern takes "+quotedList(known))
+}
+
+// mirror turns a layout left to right.
+func mirror(l *List) {
+	if l.Axis == Across {
+		slices.Reverse(l.Items)
+		for i, n := range l.Items {
+			n.item().Index = i
+		}
+	}
+	for _, n := range l.Items {
+		switch n := n.(type) {
+		case *List:
+			mirror(n)
+		case *Member:
+			n.EndJoints = slices.Clone(n.EndJoints) // one may serve a whole row
+			for i, e := range n.EndJoints {
+				turned := *e
+				turned.End.Is = otherHand(e.End.Is)
+				n.EndJoints[i] = &turned
+			}
+			n.Edging = slices.Clone(n.Edging)
+			for i, e := range n.Edging {
+				turned := *e
+				turned.Edge.Is = otherHand(e.Edge.Is)
+				n.Edging[i] = &turned
+			}
+		case *Door:
+			n.Hang.Is = otherHand(n.Hang.Is)
+		}
+	}
+}
+
+func otherHand(side string) string {
+	switch side {
+	case "left":
+		return "right"
+	case "right":
+		return "left"
+	}
+	return side
+}

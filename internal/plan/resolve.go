@@ -1,0 +1,233 @@
+package plan
+
+import (
+	"plancheck/internal/diag"
+	"plancheck/internal/wood"
+	"plancheck/lang"
+)
+
+// maxUnfolded is how many statements the patterns of a plan may unfold into.
+const maxUnfolded = 200_000
+
+// maxDepth is how deep sizes may lean on one another.
+const maxDepth = 5_000
+
+// resolver is the working state of one Resolve.
+type resolver struct {
+	plan     *Plan
+	findings []diag.Finding
+	open     Opener
+	root     *scope
+	files    map[string]*source // by name, so that a file reached twice is taken once
+	using    []*diag.File       // the files that are being taken in, outermost first
+
+	bindings []binding
+	pending  []pending
+	outsides []outsideBlock
+
+	trail      []stop
+	looped     map[diag.Span]bool
+	statements int
+	unfolded   int
+}
+
+// Resolve works out the piece that a tree describes. The plan is always usable: what is
+// wrong or missing stays unknown, and one fault makes one finding.
+//
+// It goes in this order: read every statement into nodes, with those of the files that
+// are used; build the patterns; find the names; give items what `each` says; expand rows;
+// then work out every stated size, every axis, and what ends, panels, doors and drawers
+// make of them. A size is worked out when it is first asked for, so the order of the text
+// never matters.
+func Resolve(tree *lang.Tree, open Opener) (*Plan, []diag.Finding) {
+	r := &resolver{
+		plan: &Plan{File: tree.File}, open: open,
+		files: make(map[string]*source), looped: make(map[diag.Span]bool),
+	}
+	src := &source{tree: tree, unit: r.unitOf(tree)}
+	r.plan.Tape.Metric = src.unit == wood.Millimetre
+	r.root = &scope{names: make(map[string]any), source: src}
+	r.files[tree.File.Name] = src
+	r.read(src)
+	r.finishTop()
+	r.makeBuilds()
+	r.bindNames()
+	r.placeOutsideBlocks()
+	r.bindNames()
+	r.shape()
+	r.settleAll()
+	r.workOutAll()
+	r.checkRelations()
+	return r.plan, r.findings
+}
+
+// read decodes the statements of one file.
+func (r *resolver) read(src *source) {
+	r.using = append(r.using, src.tree.File)
+	d := &decoder{resolver: r, source: src}
+	d.scope = r.root
+	if src.tree.File != r.plan.File {
+		d.scope = &scope{outer: nil, names: r.root.names, source: src}
+	}
+	d.body([]level{{AtTop, nil, r.plan}}, src.tree.Body)
+	r.using = r.using[:len(r.using)-1]
+}
+
+// unitOf is what a bare number stands for in a file: what its `units` says, inches unless
+// it does.
+func (r *resolver) unitOf(tree *lang.Tree) wood.Length {
+	for _, s := range tree.Body {
+		if s.Word.Text == "plan" && s.Block != nil {
+			for _, inner := range s.Block.Body {
+				if inner.Word.Text == "units" {
+					s = inner
+					break
+				}
+			}
+		}
+		if s.Word.Text == "units" && len(s.Values) == 1 && s.Values[0].Op == lang.Name && s.Values[0].Text == "mm" {
+			return wood.Millimetre
+		}
+	}
+	return wood.Inch
+}
+
+// shape brings every assembly into its final form before anything is measured.
+func (r *resolver) shape() {
+	r.climate()
+	for _, m := range r.plan.Materials {
+		r.species(m)
+	}
+	for _, a := range r.plan.Assemblies {
+		if a.Root == nil {
+			if a.Rail != nil {
+				r.inheritEach(a, a.Rail)
+				a.Members = append(a.Members, a.Rail)
+			}
+			continue
+		}
+		r.inheritAll(a, a.Root)
+		r.expand(a, a.Root)
+		if a.Build != nil && a.Build.Mirrored.On {
+			mirror(a.Root)
+		}
+		for n := range a.Nodes() {
+			switch n := n.(type) {
+			case *Member:
+				orient(n)
+				a.Members = append(a.Members, n)
+				if p := n.Part.To; p != nil {
+					p.Uses = append(p.Uses, n)
+				}
+			case *Placed:
+				r.turn(n)
+				if n.Part.To != nil {
+					n.Part.To.uses = append(n.Part.To.uses, n)
+				}
+			case *Door:
+				if n.Leaf.Frame != nil {
+					n.Leaf.Frame.uses = append(n.Leaf.Frame.uses, n)
+				}
+			}
+		}
+	}
+}
+
+// turn says how a placed frame lies: one that stands in a list across turns its left to
+// the front, one in a list down lies level; within another frame it stays in its plane.
+func (r *resolver) turn(p *Placed) {
+	if p.Part.To == nil || p.Part.To.Kind != Frame || p.In.Kind == Frame || p.Parent == nil {
+		return
+	}
+	switch p.Parent.Axis {
+	case Across:
+		p.Turned = true
+	case Down:
+		p.Flat = true
+	}
+}
+
+// settleAll works out every stated size that is still an expression, and every let.
+func (r *resolver) settleAll() {
+	for _, m := range r.plan.Materials {
+		r.layupThickness(m)
+	}
+	for _, p := range r.plan.Parts {
+		r.fillPart(p)
+	}
+	for _, let := range r.plan.Lets {
+		r.workOut(let, let.Name.Span)
+	}
+	for i := 0; i < len(r.pending); i++ {
+		r.settle(i)
+	}
+}
+
+// layupThickness adds up the plies of a layup.
+func (r *resolver) layupThickness(m *Material) {
+	if m.Kind != Layup || m.thickness.How != Unknown {
+		return
+	}
+	m.thickness.How = failed // should it be its own ply
+	total := derived(0)
+	for _, ply := range m.Plies {
+		if ply.Of.To == nil {
+			total = Length{}
+			break
+		}
+		r.layupThickness(ply.Of.To)
+		t := ply.Of.To.Thickness()
+		total = addUp(total, r.need(&t))
+	}
+	m.thickness = total
+}
+
+// workOutAll solves what nobody has asked for yet, and fills every end and opening.
+func (r *resolver) workOutAll() {
+	p := r.plan
+	for _, a := range p.Assemblies {
+		for axis := Across; axis <= Behind; axis++ {
+			r.solve(a, axis)
+		}
+	}
+	for _, a := range p.Assemblies {
+		r.missing(a)
+		for n := range a.Nodes() {
+			switch n := n.(type) {
+			case *Member:
+				r.fillMember(n)
+				a.Ends = append(a.Ends, n.Ends[0], n.Ends[1])
+			case *Panel:
+				r.meetPanel(n)
+				r.fillPanel(n)
+			case *Glass:
+				r.meetGlass(n)
+				r.fillGlass(n)
+			case *Door:
+				r.fillDoor(n)
+			case *Drawer:
+				if n.Front == nil {
+					r.fillDrawer(n)
+				}
+			}
+		}
+	}
+	for _, m := range p.Tops {
+		r.fillTop(m)
+	}
+}
+
+// checkRelations works out both sides of every check.
+func (r *resolver) checkRelations() {
+	for _, c := range r.plan.Checks {
+		r.relation(c)
+	}
+	for _, l := range r.plan.Limits {
+		if l.Said != nil {
+			v, ok := r.value(l.Said, r.root)
+			if ok {
+				l.Value = v
+			}
+		}
+	}
+}

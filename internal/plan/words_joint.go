@@ -1,0 +1,358 @@
+package plan
+
+// Joints. A line says a kind, or the name of a joint at plan level, and then settings.
+// What a kind takes stands in JointKinds: once the kind is read, only its own settings
+// count, and what it does not know goes to the word around the joint. So in
+// `each panel joint rabbet 1/4 gap 1/8` the gap is the panel's.
+
+import (
+	"slices"
+
+	"plancheck/internal/diag"
+	"plancheck/lang"
+)
+
+// JointKind is what a kind of joint is, adds and takes.
+type JointKind struct {
+	Name, Doc string
+	Adds      string // to the cut length at its end
+	Settings  string // beyond those of every joint; those that stand right after the kind come first
+	Example   string
+
+	opens Place // the words with settings of their own
+}
+
+// ofEveryJoint are the settings that do not depend on the kind.
+const ofEveryJoint = "dry glue set at count"
+
+// JointKinds are the kinds of joint, as the reference prints them.
+var JointKinds = []JointKind{
+	{Tenon, "a tongue on the end of a rail, in a mortise", "its length; through and unsaid: its mate and a little to level",
+		"thick wide long shoulder haunch apart through barefaced mitred rounded wedged peg mortise", "joint tenon thick 5/16 long 1 1/4 haunch 1/2 mortise deep 1 5/16", InTenon},
+	{LooseTenon, "a separate piece in a mortise of each part", "nothing",
+		"thick wide long apart rounded grain mortise", "joint loose-tenon thick 3/8 wide 2 long 2 mortise deep 1 1/16", InTenon},
+	{Stub, "a short tenon in the groove that holds the panel", "the depth of the groove", "", "joint stub", InPlainJoint},
+	{Housing, "a board's whole end in a groove across its mate", "its depth", "deep wide stopped", "joint housing deep 3/16", InPlainJoint},
+	{Dado, "a board's whole end in a groove across its mate", "its depth", "deep wide stopped", "joint dado deep 3/8", InPlainJoint},
+	{SlidingDovetail, "a housing with sloped walls, slid in from the end", "its depth", "deep wide stopped", "joint sliding-dovetail deep 3/8 stopped 1", InPlainJoint},
+	{Rabbet, "a step along an edge: how far into the thickness x how far from the edge",
+		"into the thickness, where parts stand at right angles; from the edge, where they lie in one plane", "rabbet deep", "joint rabbet 1/4 x 6mm", InPlainJoint},
+	{Tongue, "a tongue along an end or an edge, in a groove", "its length", "thick long grain groove", "joint tongue thick 1/4 long 3/8 groove deep 13/32", InTongue},
+	{HalfLap, "each part cut down where they cross", "the width of its mate", "deep own", "joint half-lap deep 3/8", InPlainJoint},
+	{Bridle, "a slot in one end and a tongue on the other", "the width of its mate", "deep thick", "joint bridle thick 1/4", InPlainJoint},
+	{Scarf, "two ends sloped alike and glued, to make one length", "nothing", "slope", "joint scarf slope 1:8", InPlainJoint},
+	{Mitre, "both ends cut at half the angle", "to its long point", "angle spline key dowel biscuit", "joint mitre spline thick 1/8", InMitre},
+	{Dovetail, "tails in one board, pins in the other", "the thickness of its mate, less the lap", "slope lap pins pin starts tails", "joint dovetail slope 1:7 lap 1/4", InPlainJoint},
+	{BoxJoint, "square fingers in both boards", "the thickness of its mate", "finger gap", "joint box finger 3/8", InPlainJoint},
+	{Dowel, "round pegs, glued into both parts", "nothing", "hardware deep own", "joint dowel beech8 deep 3/4 own 1 1/16 count 2", InPlainJoint},
+	{ScrewJoint, "screws through the mate", "nothing", "hardware pilot counterbore", "joint screw no8 pilot 7/64 at 1, 3", InPlainJoint},
+	{Pocket, "screws at a slant, from a pocket", "nothing", "hardware pilot counterbore", "joint pocket no8 count 2", InPlainJoint},
+	{BiscuitJoint, "flat splines that are bought, in slots", "nothing", "hardware", "joint biscuit no20 count 2", InPlainJoint},
+	{BoltJoint, "a bolt with a nut or an insert", "nothing", "hardware counterbore nut-at deep insert", "joint bolt bed counterbore 3/8 nut-at 1 3/4", InPlainJoint},
+	{Butt, "an end against its mate, with nothing in it", "nothing", "", "joint butt", InPlainJoint},
+	{Knob, "comes apart by hand: a screw that is turned by hand", "nothing", "hardware", "joint knob star", InPlainJoint},
+	{Hook, "comes apart by hand: hooks over", "nothing", "hardware", "joint hook bed-hook", InPlainJoint},
+	{Magnet, "comes apart by hand: held by magnets", "nothing", "hardware", "joint magnet disc count 2", InPlainJoint},
+	{WedgeJoint, "comes apart by hand: a through tenon with a wedge in its tail", "its mate and its tail", "tail inside", "joint wedge tail 2 inside 1/16", InPlainJoint},
+	{DropIn, "comes apart by hand: lowered into its mate", "its depth", "deep", "joint drop-in deep 1/2", InPlainJoint},
+}
+
+// kindWords are the words that take over from `joint` when its kind is read.
+func kindWords() map[string]*Word { return theKindWords.get(makeKindWords) }
+
+var theKindWords lazy[map[string]*Word]
+
+func makeKindWords() map[string]*Word {
+	words := make(map[string]*Word, len(JointKinds))
+	for _, k := range JointKinds {
+		takes := names(k.Settings + " " + ofEveryJoint)
+		w := &Word{Names: names("joint"), Doc: k.Doc, Example: k.Example, Opens: k.opens}
+		for _, s := range jointSlots() {
+			if !slices.Contains(takes, s.Name) {
+				continue
+			}
+			if s.NameOnly {
+				s = s.unnamed()
+			}
+			w.Slots = append(w.Slots, s)
+		}
+		words[k.Name] = w
+	}
+	return words
+}
+
+// jointSlots are the settings of all kinds. Those that stand right after the kind are not
+// positional here, since it depends on the kind whether they may.
+func jointSlots() []Slot { return theJointSlots.get(makeJointSlots) }
+
+var theJointSlots lazy[[]Slot]
+
+func makeJointSlots() []Slot {
+	hardware := func(j *Joint) *Ref[Fastener] { return &j.Hardware }
+	slots := []Slot{
+		ref("hardware", "the screw, dowel, bolt … that holds it", "no8", "a fastener", hardware),
+		rabbetSlot(),
+		length("thick", "how thick the tenon or tongue is", "thick 5/16", func(j *Joint) *Length { return &j.Thick }),
+		length("wide", "how wide the tenon is, or the slot of a housing", "wide 2", func(j *Joint) *Length {
+			switch j.Kind.Is {
+			case Housing, Dado, SlidingDovetail:
+				return &j.SlotWide
+			}
+			return &j.Wide
+		}).or("a tenon: its rail, less grooves and haunch"),
+		length("long", "how long the tenon or tongue is", "long 1 1/4", func(j *Joint) *Length { return &j.Long }),
+		length("shoulder", "how far the tenon stands in from each edge", "shoulder 1/4", func(j *Joint) *Length { return &j.Shoulder }),
+		length("apart", "between tenons, where there are several", "apart 2", func(j *Joint) *Length { return &j.Apart }),
+		flag("through", "it goes through its mate", "through", func(j *Joint) *Flag { return &j.Through }),
+		flag("barefaced", "with one shoulder", "barefaced", func(j *Joint) *Flag { return &j.Barefaced }),
+		flag("mitred", "its tip is mitred, so that two meet in a post", "mitred", func(j *Joint) *Flag { return &j.Mitred }),
+		flag("rounded", "its edges are rounded to fit a routed mortise", "rounded", func(j *Joint) *Flag { return &j.Rounded }),
+		choice("grain", "which way the grain of the loose piece runs: along is through the joint", "grain along", "along across",
+			func(j *Joint) *Choice { return &j.Grain }).or("along"),
+		length("deep", "how deep it is let into its mate", "deep 3/16", func(j *Joint) *Length {
+			if j.Kind.Is == Rabbet {
+				return &j.Rabbet.Across
+			}
+			return &j.Deep
+		}),
+		length("own", "how deep it is cut into the end itself", "own 3/8", func(j *Joint) *Length { return &j.Own }),
+		length("stopped", "how far short of the front it stops", "stopped 1/2", func(j *Joint) *Length { return &j.Stopped }),
+		figure("slope", "one in so many", "slope 1:7", func(j *Joint) *Figure { return &j.Slope }, lang.Slope),
+		figure("angle", "at which the two parts' ends meet the saw", "angle 45deg", func(j *Joint) *Figure { return &j.Angle }, lang.Angle).or("180deg over the sides of the frame"),
+		count("key", "how many keys are let in across it", "key 2", func(j *Joint) *Count { return &j.Key }),
+		ref("dowel", "the dowel that holds it", "dowel beech8", "a fastener", hardware),
+		ref("biscuit", "the biscuit that holds it", "biscuit no20", "a fastener", hardware),
+		length("lap", "what is left in front of the tails of a half-blind one", "lap 1/4", func(j *Joint) *Length { return &j.Lap }).or("0"),
+		count("pins", "how many pins there are, half ones at the ends counted", "pins 4", func(j *Joint) *Count { return &j.Pins }),
+		length("pin", "how wide a pin is on its narrow side", "pin 1/4", func(j *Joint) *Length { return &j.Pin }),
+		choice("starts", "what stands at the edge", "starts pin", "pin tail", func(j *Joint) *Choice { return &j.Starts }).or("pin"),
+		thing("tails", "which part has the tails", "tails left", func(j *Joint) *Ref[Thing] { return &j.Tails }),
+		length("finger", "how wide a finger is", "finger 3/8", func(j *Joint) *Length { return &j.Finger }),
+		length("gap", "how much narrower a finger is than its slot", "gap 0.004", func(j *Joint) *Length { return &j.Gap }),
+		length("pilot", "the diameter of the pilot hole", "pilot 7/64", func(j *Joint) *Length { return &j.Pilot }),
+		length("counterbore", "how deep the head is sunk", "counterbore 3/8", func(j *Joint) *Length { return &j.Counterbore }).or("0"),
+		length("nut-at", "from the end of the part to the middle of the nut", "nut-at 1 3/4", func(j *Joint) *Length { return &j.NutAt }),
+		ref("insert", "the insert that the bolt goes into", "insert m6", "a fastener", func(j *Joint) *Ref[Fastener] { return &j.Insert }),
+		length("tail", "how far the tenon stands out behind its mate", "tail 2", func(j *Joint) *Length { return &j.Tail }),
+		length("inside", "how far inside the mate the hole for the wedge begins", "inside 1/16", func(j *Joint) *Length { return &j.Inside }),
+		flag("dry", "it is not glued", "dry", func(j *Joint) *Flag { return &j.Dry }),
+		choice("glue", "how much of it is glued", "glue centre", "full centre", func(j *Joint) *Choice { return &j.GlueAt }).or("full"),
+		length("set", "from the face to the joint", "set 1/4", func(j *Joint) *Length { return &j.Set }).or("centred"),
+		lengths("at", "where they stand, from the lower or left edge", "at 1, 3", func(j *Joint) *[]Length { return &j.At }),
+		count("count", "how many there are", "count 2", func(j *Joint) *Count { return &j.Count }),
+	}
+	slots[0].NameOnly, slots[1].NameOnly = true, true
+	return slots
+}
+
+// rabbetSlot is INTO x FROM-EDGE; one number alone is INTO.
+func rabbetSlot() Slot {
+	s := pair("rabbet", "into the thickness x from the edge; one number alone is into the thickness", "1/4 x 6mm", func(j *Joint) *Pair { return &j.Rabbet })
+	set := s.set
+	s.set = func(d *decoder, node any, at, v *lang.Expr) {
+		if v.Op != lang.Sized {
+			d.length(v, &node.(*Joint).Rabbet.Across)
+			return
+		}
+		set(d, node, at, v)
+	}
+	s.given = func(node any) diag.Span {
+		if into := node.(*Joint).Rabbet.Across; into.Said() {
+			return into.Span
+		}
+		return diag.Span{}
+	}
+	s.inherit = func(d *decoder, node, from any) {
+		to, r := &node.(*Joint).Rabbet, &from.(*Joint).Rabbet
+		d.inheritLength(&to.Across, &r.Across)
+		d.inheritLength(&to.Deep, &r.Deep)
+	}
+	return s
+}
+
+// kindSlot is what a joint's line begins with: a kind, or the name of a joint at plan
+// level. Then the rest of the line is the joint's, by what its kind takes.
+func kindSlot(joint func(node any) *Joint) Slot {
+	kinds := make([]string, len(JointKinds))
+	for i := range JointKinds {
+		kinds[i] = JointKinds[i].Name
+	}
+	return Slot{
+		Name: "kind", Doc: "a kind of joint, or the name of a joint at plan level",
+		Example: "tenon", Kind: AName, Positional: true, NameOnly: true, Must: true, Choices: kinds,
+		Wants: "a kind of joint, or the name of one at plan level",
+		set: func(d *decoder, node any, _, v *lang.Expr) {
+			j := joint(node)
+			top := &d.line.levels[len(d.line.levels)-1]
+			top.node = j
+			if k := kindWords()[v.Text]; k != nil {
+				j.Kind = Choice{v.Text, v.Span}
+				top.word, top.place = k, k.Opens
+				d.positionals(k, j, v.Span, false)
+				return
+			}
+			to := &j.From
+			to.Name, to.Span = v.Text, v.Span
+			d.bind(v, "a kind of joint, or the name of one at plan level", func(found any) bool { return bindRef(to, found) })
+		},
+		given: func(node any) diag.Span {
+			if j := joint(node); j.From.Said() {
+				return j.From.Span
+			} else {
+				return j.Kind.Span
+			}
+		},
+	}
+}
+
+func jointWords() []Word {
+	words := []Word{
+		namedJointWord(),
+		jointWord(InAssembly, "of every end in it that butts, unless its part says otherwise", func(owner any) **Joint { return &owner.(*Assembly).Joint }),
+		jointWord(InMember, "of both its ends", func(owner any) **Joint { return &memberOf(owner).Joint }),
+		jointWord(InPanel, "of its edges: a back's or a panel's rabbet", func(owner any) **Joint { return &owner.(*Panel).Joint }),
+		jointWord(InGlass, "of its edges: the rabbet that it lies in", func(owner any) **Joint { return &owner.(*Glass).Joint }),
+		jointWord(InEnd, "of this end", func(owner any) **Joint { return &owner.(*EndJoint).Joint }),
+		cornerWord(),
+	}
+	return append(words, jointChildren()...)
+}
+
+// namedJointWord is a joint at plan level, which others take by its name.
+func namedJointWord() Word {
+	w := many(func(p *Plan) *[]*Joint { return &p.JointNamed }, Word{
+		Names: names("joint"), In: AtTop | InPattern, Opens: InJoint,
+		Doc:     "a joint that is said once and used by its name",
+		Example: "joint corner tenon thick 5/16 long 1 1/4",
+		Slots: append([]Slot{
+			name(func(j *Joint) *Name { return &j.Name }).must(),
+			kindSlot(itself),
+		}, jointSlots()...),
+	})
+	return grown(w, func(j *Joint, s *lang.Statement) { j.Span = s.Head() })
+}
+
+func itself(node any) *Joint { return node.(*Joint) }
+
+// jointWord is the joint of an owner, said once. What a part says itself adds to a rule
+// of the same kind, and replaces one of another kind whole.
+func jointWord(in Place, of string, field func(owner any) **Joint) Word {
+	return Word{
+		Names: names("joint"), In: in, Opens: InJoint,
+		Doc:     "the joint " + of,
+		Example: "joint rabbet 1/4 x 6mm",
+		Slots:   append([]Slot{kindSlot(itself)}, jointSlots()...),
+		grow: func(d *decoder, owner any, s *lang.Statement) any {
+			to := field(owner)
+			if *to != nil && !d.once(s, (*to).Span) {
+				return nil
+			}
+			*to = &Joint{Span: s.Head()}
+			return *to
+		},
+		inherit: func(d *decoder, owner, from any) {
+			to, rule := field(owner), *field(from)
+			switch own := *to; {
+			case rule == nil:
+			case own == nil:
+				*to = rule
+			case own.Kind.Is == rule.Kind.Is && own.From.Name == rule.From.Name:
+				d.inherit(InJoint, jointSlots(), own, rule)
+			}
+		},
+	}
+}
+
+// cornerWord is the joint between a drawer's sides and its front or back: a joint's line
+// with the place in front.
+func cornerWord() Word {
+	w := many(func(dr *Drawer) *[]*Corner { return &dr.Corners }, Word{
+		Names: names("corner"), In: InDrawer, Opens: InCorner,
+		Doc:     "how the sides of a drawer are joined to its front or its back; then as a joint",
+		Example: "corner front dovetail slope 1:7 lap 1/4",
+		Slots: []Slot{
+			choice("at", "at the front or at the back", "front", "front back", func(c *Corner) *Choice { return &c.At }).unnamed().must(),
+			kindSlot(func(node any) *Joint { return node.(*Corner).Joint }),
+		},
+	})
+	return grown(w, func(c *Corner, s *lang.Statement) {
+		c.Span = s.Head()
+		c.Joint = &Joint{Span: c.Span}
+	})
+}
+
+// jointChildren are the words with settings of their own that some kinds take.
+func jointChildren() []Word {
+	return []Word{
+		grown(one(func(j *Joint) **Haunch { return &j.Haunch }, Word{
+			Names: names("haunch"), In: InTenon, Opens: InHaunch,
+			Doc:     "a short part of a tenon beside its full length; its width comes off the tenon's",
+			Example: "haunch 1/2 deep 3/8",
+			Slots: []Slot{
+				length("wide", "how wide it is", "1/2", func(h *Haunch) *Length { return &h.Wide }).unnamed().must(),
+				length("deep", "how far it goes in", "deep 3/8", func(h *Haunch) *Length { return &h.Deep }).or("the panel groove's"),
+			},
+		}), func(h *Haunch, s *lang.Statement) { h.Span = s.Head() }),
+		grown(one(func(j *Joint) **Mortise { return &j.Mortise }, Word{
+			Names: names("mortise"), In: InTenon, Opens: InMortise,
+			Doc:     "the hole for a tenon; what follows on the line is the mortise's",
+			Example: "mortise deep 1 5/16",
+			Slots: []Slot{
+				length("deep", "how deep it is in the mate", "deep 1 5/16", func(m *Mortise) *Length { return &m.Deep }).or("the tenon's length and 1/16, 1.5mm"),
+				length("own", "of a loose tenon: how deep it is in the end itself", "own 1 1/16", func(m *Mortise) *Length { return &m.Own }).or("as deep as in the mate"),
+				length("thick", "how wide the slot is, across the tenon's thickness", "thick 5/16", func(m *Mortise) *Length { return &m.Thick }),
+				flag("round-ended", "as a router leaves it", "round-ended", func(m *Mortise) *Flag { return &m.RoundEnded }),
+			},
+		}), func(m *Mortise, s *lang.Statement) { m.Span = s.Head() }),
+		grown(one(func(j *Joint) **Wedged { return &j.Wedged }, Word{
+			Names: names("wedged"), In: InTenon, Opens: InWedged,
+			Doc:     "wedges that spread a tenon",
+			Example: "wedged count 2 from-edge 1/8 stop 1/4",
+			Slots: []Slot{
+				count("count", "how many wedges", "count 2", func(w *Wedged) *Count { return &w.Count }),
+				length("from-edge", "from the edge of the tenon to the saw cut", "from-edge 1/8", func(w *Wedged) *Length { return &w.FromEdge }),
+				length("stop", "from the shoulder to the end of the saw cut", "stop 1/4", func(w *Wedged) *Length { return &w.Stop }),
+				choice("spread", "along or across the mate's grain", "spread along", "along across", func(w *Wedged) *Choice { return &w.Spread }).or("along"),
+				flag("fox", "driven by the bottom of a blind mortise", "fox", func(w *Wedged) *Flag { return &w.Fox }),
+			},
+		}), func(w *Wedged, s *lang.Statement) { w.Span = s.Head() }),
+		grown(one(func(j *Joint) **Peg { return &j.Peg }, pegWord(InTenon, "a peg through the mate and the tenon", "peg oak-peg at 1/2 draw 1/16",
+			"from the shoulder to its hole in the mate",
+			length("draw", "how much nearer the shoulder its hole in the tenon is", "draw 1/16", func(p *Peg) *Length { return &p.Draw }),
+			length("in-tenon", "in place of draw: from the shoulder to its hole in the tenon", "in-tenon 7/16", func(p *Peg) *Length { return &p.InTenon }),
+		)), func(p *Peg, s *lang.Statement) { p.Span = s.Head() }),
+		grown(one(func(b *Breadboard) **Peg { return &b.Peg }, pegWord(InBreadboard, "pegs through a breadboard and the tongue", "peg oak-peg at 2, 34 slotted 1/2",
+			"where they stand, across the top",
+			length("slotted", "how long their holes in the tongue are", "slotted 1/2", func(p *Peg) *Length { return &p.Slotted }),
+		)), func(p *Peg, s *lang.Statement) { p.Span = s.Head() }),
+		grown(one(func(j *Joint) **Spline { return &j.Spline }, Word{
+			Names: names("spline"), In: InMitre, Opens: InSpline,
+			Doc:     "a strip that is let into both halves",
+			Example: "spline thick 1/8",
+			Slots: []Slot{
+				length("thick", "how thick it is", "thick 1/8", func(s *Spline) *Length { return &s.Thick }),
+				choice("grain", "along is through the joint", "grain along", "along across", func(s *Spline) *Choice { return &s.Grain }).or("along"),
+			},
+		}), func(sp *Spline, s *lang.Statement) { sp.Span = s.Head() }),
+		within(Word{
+			Names: names("groove"), In: InTongue, Opens: InSpline,
+			Doc:     "what the tongue goes into",
+			Example: "groove deep 13/32",
+			Slots: []Slot{
+				length("wide", "how wide it is", "wide 1/4", func(j *Joint) *Length { return &j.Groove.Across }),
+				length("deep", "how deep it is", "deep 13/32", func(j *Joint) *Length { return &j.Groove.Deep }).or("the tongue's length and 1/32"),
+			},
+		}),
+	}
+}
+
+func pegWord(in Place, doc, example, at string, settings ...Slot) Word {
+	return Word{
+		Names: names("peg"), In: in, Opens: InPeg,
+		Doc: doc, Example: example,
+		Slots: append([]Slot{
+			ref("of", "which peg", "oak-peg", "a fastener", func(p *Peg) *Ref[Fastener] { return &p.Of }).unnamed(),
+			lengths("at", at, "at 1/2", func(p *Peg) *[]Length { return &p.At }),
+		}, settings...),
+	}
+}

@@ -1,0 +1,234 @@
+package plan
+
+// What the piece is used for, what must agree, and what the maker says to the checker.
+
+import (
+	"plancheck/internal/diag"
+	"plancheck/lang"
+)
+
+func useWords() []Word {
+	return []Word{
+		loadWord(InAssembly, "", func(owner any) **Load { return &owner.(*Assembly).Load }),
+		loadWord(InMember, "", func(owner any) **Load { return &memberOf(owner).Load }),
+		loadWord(InDrawer, "15psf", func(owner any) **Load { return &owner.(*Drawer).Load }),
+		holdsWord(InAssembly, func(owner any) *[]*Holds { return &owner.(*Assembly).Holds }),
+		holdsWord(InMember, func(owner any) *[]*Holds { return &memberOf(owner).Holds }),
+		holdsWord(InSpace, func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
+		holdsWord(InDrawer, func(owner any) *[]*Holds { return &owner.(*Drawer).Holds }),
+		grown(one(func(d *Door) **Leans { return &d.Leans }, Word{
+			Names: names("leans"), In: InDoor, Opens: InLoad,
+			Doc:     "a force that presses on the door from inside",
+			Example: "leans 3lb at 12",
+			Slots: []Slot{
+				force("force", "how hard it presses", "3lb", func(l *Leans) *Figure { return &l.Force }).unnamed().must(),
+				length("at", "how high above the lower edge of the door", "at 12", func(l *Leans) *Length { return &l.At }),
+			},
+		}), func(l *Leans, s *lang.Statement) { l.Span = s.Head() }),
+		setWord(),
+		within(Word{
+			Names: names("match"), In: InSet, Opens: InLoad,
+			Doc:     "the parts are faced with consecutive leaves of one veneer",
+			Example: "match book skin",
+			Slots: []Slot{
+				choice("match", "how the leaves are laid", "book", "book slip run", func(s *Set) *Choice { return &s.Match }).unnamed().must(),
+				ref("skin", "the veneer", "skin", "a veneer", func(s *Set) *Ref[Material] { return &s.Skin }).unnamed(),
+			},
+		}),
+		checkWord(),
+		allowWord(),
+		limitWord(),
+	}
+}
+
+func loadWord(in Place, unsaid string, field func(owner any) **Load) Word {
+	return Word{
+		Names: names("load"), In: in, Opens: InLoad,
+		Doc:     "what it carries, on its area or along its length",
+		Example: "load 40psf sag case",
+		Slots: []Slot{
+			figure("load", "on its area, or along its length", "40psf", func(l *Load) *Figure { return &l.On }, lang.Pressure, lang.LineLoad).unnamed().must().or(unsaid),
+			choice("sag", "how little it may sag: as fine work, a case, or a kitchen", "sag fine", "fine case kitchen",
+				func(l *Load) *Choice { return &l.Sag }).or("fine for books, else case"),
+		},
+		grow: func(d *decoder, owner any, s *lang.Statement) any {
+			to := field(owner)
+			if *to != nil && !d.once(s, (*to).Span) {
+				return nil
+			}
+			*to = &Load{Span: s.Head()}
+			return *to
+		},
+		inherit: func(_ *decoder, owner, from any) {
+			if to := field(owner); *to == nil {
+				*to = *field(from)
+			}
+		},
+	}
+}
+
+func holdsWord(in Place, field func(owner any) *[]*Holds) Word {
+	return Word{
+		Names: names("holds"), In: in, Opens: InLoad,
+		Doc:     "what it is for",
+		Example: "holds mattress 76 x 80 95lb",
+		Slots: []Slot{
+			choice("what", "what stands, hangs or lies there", "books", "books clothes mattress", func(h *Holds) *Choice { return &h.What }).unnamed().must(),
+			pair("size", "of a mattress: wide x long", "76 x 80", func(h *Holds) *Pair { return &h.Size }).both().unnamed(),
+			weight("weight", "what it weighs", "95lb", func(h *Holds) *Figure { return &h.Weigh }).unnamed(),
+			length("thick", "how thick a mattress is", "thick 8", func(h *Holds) *Length { return &h.Thick }),
+		},
+		grow: func(_ *decoder, owner any, s *lang.Statement) any {
+			h := &Holds{Span: s.Head()}
+			to := field(owner)
+			*to = append(*to, h)
+			return h
+		},
+		inherit: func(_ *decoder, owner, from any) {
+			if to := field(owner); len(*to) == 0 {
+				*to = *field(from)
+			}
+		},
+	}
+}
+
+func setWord() Word {
+	w := many(func(p *Plan) *[]*Set { return &p.Sets }, Word{
+		Names: names("set"), In: AtTop | InPattern, Opens: InSet,
+		Doc:     "parts that must agree in size, or come from one board or one run of veneer",
+		Example: `set "drawer fronts" { parts carcass.upper, carcass.lower ; match book skin }`,
+		Slots: []Slot{
+			text("name", "what the set is called", `"drawer fronts"`, func(s *Set) *Text { return &s.Name }).unnamed().must(),
+			refs("parts", "what belongs to it", "parts carcass.upper, carcass.lower", func(s *Set) *[]Ref[Thing] { return &s.Parts }).must(),
+			agreeSlot(),
+			choice("board", "they come from one board", "board one", "one", func(s *Set) *Choice { return &s.Board }),
+		},
+	})
+	return grown(w, func(st *Set, s *lang.Statement) { st.Span = s.Head() })
+}
+
+// agreeSlot is a list of sizes: `agree long, wide`.
+func agreeSlot() Slot {
+	sizes := Slot{Choices: names("long wide thick")}
+	return Slot{
+		Name: "agree", Doc: "the sizes in which they must agree", Example: "agree long, wide", Kind: AWords, Choices: sizes.Choices, Default: "long, wide, thick",
+		set: func(d *decoder, node any, _, v *lang.Expr) {
+			set := node.(*Set)
+			for _, said := range listed(v) {
+				if said.Op != lang.Name || !sizes.chosen(said.Text) {
+					d.wrong(&said, "`agree` wants long, wide or thick, such as `agree long, wide`")
+					return
+				}
+				set.Agree = append(set.Agree, Choice{said.Text, said.Span})
+			}
+		},
+		given: func(node any) diag.Span {
+			if agree := node.(*Set).Agree; len(agree) > 0 {
+				return agree[0].Span
+			}
+			return diag.Span{}
+		},
+	}
+}
+
+func checkWord() Word {
+	w := many(func(p *Plan) *[]*Check { return &p.Checks }, Word{
+		Names: names("check"), In: AtTop | InPattern,
+		Doc:     "a relation of the maker's own, with why it must hold",
+		Example: `check "the amplifier goes in" carcass.wide >= 17 1/2`,
+		Slots: []Slot{
+			text("why", "why it must hold", `"the amplifier goes in"`, func(c *Check) *Text { return &c.Why }).unnamed().must(),
+			comparison(),
+			length("within", "how far two sizes may differ and still be ==", "within 1/16", func(c *Check) *Length { return &c.Within }).or("half a mark of the tape"),
+		},
+	})
+	grow := w.grow
+	w.grow = func(d *decoder, owner any, s *lang.Statement) any {
+		c := grow(d, owner, s).(*Check)
+		c.Span, c.scope = s.Head(), d.scope
+		return c
+	}
+	return w
+}
+
+func comparison() Slot {
+	return Slot{
+		Name: "relation", Doc: "two sizes with == != < <= > or >= between them", Example: "carcass.wide >= 17 1/2", Kind: AExpr, Must: true,
+		set: func(d *decoder, node any, _, v *lang.Expr) {
+			switch v.Op {
+			case lang.Same, lang.Differs, lang.Below, lang.AtMost, lang.Above, lang.AtLeast:
+				node.(*Check).Said = v
+			default:
+				d.wrong(v, "`check` wants two sizes to compare, such as `carcass.wide >= 17 1/2`")
+			}
+		},
+		given: func(node any) diag.Span { return saidAt(node.(*Check).Said) },
+	}.unnamed()
+}
+
+func saidAt(e *lang.Expr) diag.Span {
+	if e == nil {
+		return diag.Span{}
+	}
+	return e.Span
+}
+
+func allowWord() Word {
+	return Word{
+		Names: names("allow"), In: Anywhere, Opens: InAllow,
+		Doc:     "silences one rule in the block in which it stands, or on what it names",
+		Example: `allow rail-length "the rails were cut before the stiles"`,
+		Slots: []Slot{
+			wordSlot("rule", "the rule's name", "rail-length", func(a *Allow) *Text { return &a.Rule }),
+			text("reason", "why the piece is right as it is", `"measured on the finished case"`, func(a *Allow) *Text { return &a.Reason }).unnamed().must(),
+			refs("on", "what it is silenced on, in place of this block", "on carcass.middle", func(a *Allow) *[]Ref[Thing] { return &a.On }),
+		},
+		grow: func(d *decoder, owner any, s *lang.Statement) any {
+			a := &Allow{Span: s.Head(), owner: owner}
+			d.plan.Allows = append(d.plan.Allows, a)
+			return a
+		},
+	}
+}
+
+func limitWord() Word {
+	return Word{
+		Names: names("limit"), In: Anywhere,
+		Doc:     "sets a figure of a rule otherwise, in the block in which it stands; only those that are not published can be set",
+		Example: `limit tenon-length thicknesses 2.5 "dense wood, snug fit"`,
+		Slots: []Slot{
+			wordSlot("rule", "the rule's name", "tenon-length", func(l *Limit) *Text { return &l.Rule }),
+			wordSlot("figure", "which of its figures", "thicknesses", func(l *Limit) *Text { return &l.Figure }),
+			limitValue(),
+			text("reason", "why it is right here", `"dense wood, snug fit"`, func(l *Limit) *Text { return &l.Reason }).unnamed().must(),
+		},
+		grow: func(d *decoder, owner any, s *lang.Statement) any {
+			l := &Limit{Span: s.Head(), owner: owner, scope: d.scope}
+			d.plan.Limits = append(d.plan.Limits, l)
+			return l
+		},
+	}
+}
+
+// wordSlot is a word that names nothing of the plan.
+func wordSlot[T any](name, doc, example string, field func(*T) *Text) Slot {
+	return Slot{
+		Name: name, Doc: doc, Example: example, Kind: AName, Must: true,
+		set:   func(_ *decoder, node any, _, v *lang.Expr) { *field(node.(*T)) = Text{v.Text, v.Span} },
+		given: func(node any) diag.Span { return field(node.(*T)).Span },
+	}.unnamed()
+}
+
+func limitValue() Slot {
+	return Slot{
+		Name: "value", Doc: "what it is here", Example: "3/16", Kind: AExpr, Must: true,
+		set: func(d *decoder, node any, _, v *lang.Expr) {
+			if !numeric(v) {
+				d.wrong(v, "a value is wanted here, such as `limit tenon-length thicknesses 2.5 \"dense wood, snug fit\"`")
+				return
+			}
+			node.(*Limit).Said = v
+		},
+		given: func(node any) diag.Span { return saidAt(node.(*Limit).Said) },
+	}.unnamed()
+}
