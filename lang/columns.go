@@ -53,6 +53,9 @@ func (p *printer) row(statements []*Statement, depth int) row {
 	st := statements[0]
 	r := row{depth: depth, word: st.Word.Text}
 	parts := p.parts(st, depth)[1:]
+	if st.Block != nil {
+		parts = append(parts, p.inline(st.Block, depth))
+	}
 	if st.Times == nil && len(st.Values) > 0 && isName(&st.Values[0]) {
 		switch {
 		case len(parts) == 1:

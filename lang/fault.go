@@ -408,7 +408,7 @@ func unitFault(unit string, at int) *diag.Finding {
 	f := fault(at, at+len(unit), "%s is no unit: there are `mm cm m in ft`, `lb kg`, `deg`, `F C`, `%%`, `psf psi`, `min h d` and their like", quote(unit))
 	for u, facts := range units {
 		for _, name := range facts.names {
-			if strings.EqualFold(name, unit) {
+			if strings.EqualFold(name, strings.TrimSuffix(unit, "s")) || strings.EqualFold(name, unit) {
 				f.Fixes = append(f.Fixes, write(at, at+len(unit), units[u].names[0]))
 			}
 		}

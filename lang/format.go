@@ -119,7 +119,7 @@ func (p *printer) needsLines(st *Statement, depth int) bool {
 func (p *printer) block(st *Statement, depth, next int) int {
 	b := st.Block
 	p.flush()
-	r := row{depth: depth, rest: p.head(st, depth) + " {"}
+	r := row{depth: depth, rest: strings.Join(p.parts(st, depth), " ") + " {"}
 	inside := body{start: int(b.Open.End), end: int(b.Close.Start), depth: depth + 1}
 	end := int(st.Span.End)
 	if p.broken(b.Open.Start, b.Close.End) {

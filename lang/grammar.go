@@ -83,6 +83,8 @@ func (p *parser) statement(s *Statement) bool {
 	p.head, p.last, p.depth, p.fault = t, t, 0, nil
 	s.Span = span(t)
 	if t.Type != aWord {
+		s.Span.End = s.Span.Start // nothing was understood
+		s.Word.Span = s.Span
 		return p.fail(headFault(t, p))
 	}
 	p.next()

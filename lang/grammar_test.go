@@ -118,6 +118,7 @@ func TestRefusals(t *testing.T) {
 		{"wide 3#why", "blank before `#`", []string{"wide 3 #why"}},
 		{"wide 18mn", "no unit", nil},
 		{"wide 18MM", "no unit", []string{"wide 18mm"}},
+		{"carries 20lbs", "no unit", []string{"carries 20lb"}},
 		{"wide 1e9999", "no unit", nil},
 		{"wide " + strings.Repeat("9", 10_000), "too large", nil},
 		{"wide 1." + strings.Repeat("9", 10_000), "too large", nil},
@@ -162,7 +163,7 @@ func TestRefusals(t *testing.T) {
 		{"a\rb", "U+000D", []string{"ab"}},
 		{"a }", "closes nothing", []string{"a "}},
 		{"a { b", "not closed", []string{"a { b }"}},
-		{"a {\nb 1\n", "not closed", []string{"a {\nb 1\n}\n"}},
+		{"a {\n  b 1\n", "not closed", []string{"a {\n  b 1\n}\n"}},
 		{"{ b }", "of what it opens", nil},
 		{"a\n{\n  b\n}\n", "of what it opens", []string{"a {\n\n  b\n}\n"}},
 	} {

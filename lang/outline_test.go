@@ -5,7 +5,8 @@ package lang
 import (
 	"fmt"
 	"strings"
-	"testing"
+
+	"pgregory.net/rapid"
 
 	"plancheck/internal/diag"
 )
@@ -77,7 +78,7 @@ func commentTexts(t *Tree) (texts []string) {
 }
 
 // checkPlaces holds the places of a tree and its findings to the text.
-func checkPlaces(t testing.TB, tree *Tree, found []diag.Finding) {
+func checkPlaces(t rapid.TB, tree *Tree, found []diag.Finding) {
 	t.Helper()
 	file := tree.File
 	inside := func(what string, s diag.Span, in diag.Span) {
@@ -164,7 +165,7 @@ func checkPlaces(t testing.TB, tree *Tree, found []diag.Finding) {
 }
 
 // parse reads a text and checks its places.
-func parse(t testing.TB, text string) (*Tree, []diag.Finding) {
+func parse(t rapid.TB, text string) (*Tree, []diag.Finding) {
 	t.Helper()
 	tree, found := Parse(diag.NewFile("test.plan", text))
 	checkPlaces(t, tree, found)
@@ -172,7 +173,7 @@ func parse(t testing.TB, text string) (*Tree, []diag.Finding) {
 }
 
 // sound is parse for a text without faults.
-func sound(t testing.TB, text string) *Tree {
+func sound(t rapid.TB, text string) *Tree {
 	t.Helper()
 	tree, found := parse(t, text)
 	if len(found) > 0 {

@@ -130,7 +130,7 @@ func whereToClose(opened, last place) string {
 func (b *builder) unopened() {
 	st := b.lastStatement()
 	end := int(st.Span.End)
-	f := fault(end-1, end, "the lines below stand deeper, but %s opens no block: expected `{` behind it", quote(name(st)))
+	f := fault(max(end-1, int(st.Span.Start)), end, "the lines below stand deeper, but %s opens no block: expected `{` behind it", quote(name(st)))
 	f.Fixes = []diag.Fix{rewrite(end, end, " {", "`{` behind "+quote(name(st)))}
 	b.report(f)
 	b.unbalanced++

@@ -7,22 +7,29 @@ import (
 	"strings"
 )
 
-// head is a statement without its block.
-func (p *printer) head(st *Statement, depth int) string {
+// line is a statement on one line, its block too.
+func (p *printer) line(st *Statement, depth int) string {
 	parts := p.parts(st, depth)
 	if st.Block != nil {
-		parts = parts[:len(parts)-1]
+		parts = append(parts, p.inline(st.Block, depth))
 	}
 	return strings.Join(parts, " ")
 }
 
-// line is a statement on one line, its block too.
-func (p *printer) line(st *Statement, depth int) string {
-	return strings.Join(p.parts(st, depth), " ")
+// inline is a block on one line.
+func (p *printer) inline(b *Block, depth int) string {
+	if len(b.Body) == 0 {
+		return "{ }"
+	}
+	lines := make([]string, len(b.Body))
+	for i, st := range b.Body {
+		lines[i] = p.line(st, depth)
+	}
+	return "{ " + strings.Join(lines, " ; ") + " }"
 }
 
-// parts are what a statement is made of, to be joined by blanks: its word, its count,
-// its values, what a let equals, its block on one line.
+// parts are what a statement's head is made of, to be joined by blanks: its word, its
+// count, its values, what a let equals.
 func (p *printer) parts(st *Statement, depth int) []string {
 	parts := append(make([]string, 0, 8), st.Word.Text)
 	w := writer{printer: p, depth: depth}
@@ -44,10 +51,6 @@ func (p *printer) parts(st *Statement, depth int) []string {
 		w.expr(st.Equals)
 		take()
 	}
-	if st.Block != nil {
-		w.block(st.Block)
-		take()
-	}
 	return parts
 }
 
@@ -56,18 +59,6 @@ type writer struct {
 	strings.Builder
 	printer *printer
 	depth   int
-}
-
-func (w *writer) block(b *Block) {
-	w.WriteByte('{')
-	for i, st := range b.Body {
-		if i > 0 {
-			w.WriteString(" ;")
-		}
-		w.WriteByte(' ')
-		w.WriteString(w.printer.line(st, w.depth))
-	}
-	w.WriteString(" }")
 }
 
 func (w *writer) expr(e *Expr) {
@@ -85,9 +76,9 @@ func (w *writer) expr(e *Expr) {
 	case Group, Call:
 		w.WriteString(e.Text)
 		w.WriteByte('(')
-		w.gap(e.Span.Start, e.Args[0].Span.Start, "")
+		w.gap(e.Span.Start, e.Args[0].Span.Start, "", w.depth+2)
 		w.list(e.Args, ",")
-		w.gap(e.Args[len(e.Args)-1].Span.End, e.Span.End, "")
+		w.gap(e.Args[len(e.Args)-1].Span.End, e.Span.End, "", w.depth)
 		w.WriteByte(')')
 	case List:
 		w.list(e.Args, ",")
@@ -103,32 +94,38 @@ func (w *writer) list(values []Expr, sign string) {
 	for i := range values {
 		if i > 0 {
 			w.WriteString(sign)
-			w.gap(values[i-1].Span.End, values[i].Span.Start, " ")
+			w.gap(values[i-1].Span.End, values[i].Span.Start, " ", w.depth+2)
 		}
 		w.expr(&values[i])
 	}
 }
 
 // gap writes what stands between two values: blank, or the line break with its comments
-// where the text has one.
-func (w *writer) gap(start, end int32, blank string) {
+// where the text has one, and the indentation of what follows.
+func (w *writer) gap(start, end int32, blank string, depth int) {
 	p := w.printer
 	if !p.broken(start, end) {
 		w.WriteString(blank)
 		return
 	}
-	margin := "\n" + strings.Repeat(" ", indent*(w.depth+2))
 	for len(p.comments) > 0 && p.comments[0].Span.Start < end {
 		c := p.comments[0]
 		p.comments = p.comments[1:]
 		if c.Own {
-			w.WriteString(margin)
+			w.newline(w.depth + 2)
 		} else {
 			w.WriteString("  ")
 		}
 		w.WriteString(c.Span.Text())
 	}
-	w.WriteString(margin)
+	w.newline(depth)
+}
+
+func (w *writer) newline(depth int) {
+	w.WriteByte('\n')
+	for range indent * depth {
+		w.WriteByte(' ')
+	}
 }
 
 // number writes a number with its blanks set: one in a mixed number and behind feet,
