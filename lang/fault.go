@@ -188,13 +188,14 @@ func plainly(before, t, next *lexer.Token) string {
 	plain := lookalikes[t.Value]
 	touches := end(before) == t.Pos.Offset && lookalikes[before.Value] != "x"
 	touched := end(t) == next.Pos.Offset && next.Type != anEnd
+	fraction := digitAt(plain, 0)
 	switch {
 	case plain == "deg" && touched && (next.Value == "F" || next.Value == "C"):
 		return "" // a temperature: 66°F is 66F
-	case touches && digitAt(plain, 0), plain == "x" && touches:
+	case touches && (fraction || plain == "x"):
 		plain = " " + plain
 	}
-	if touched && (plain == "x" || plain == " x" || digitAt(plain, len(plain)-1) && next.Type == aNumber) {
+	if touched && (plain == "x" || plain == " x" || fraction && next.Type == aNumber) {
 		plain += " "
 	}
 	return plain

@@ -149,18 +149,12 @@ func (p *printer) block(st *Statement, depth, next int) int {
 // lines between them, and reports whether one is due behind the last. If apart, there
 // is to be at least one.
 func (p *printer) between(at, to int, b body, apart bool) (blank bool) {
-	n := 0
-	spaced := false
-	for from := at; ; n++ {
-		if n == len(p.comments) || int(p.comments[n].Span.Start) >= to {
-			spaced = spaced || p.spaced(from, to)
-			break
-		}
-		spaced = spaced || p.spaced(from, int(p.comments[n].Span.Start))
-		from = int(p.comments[n].Span.End)
-	}
 	first := at == b.start // nothing stands above in this body
-	due := apart && !spaced
+	due := apart && !p.spaced(at, to)
+	n := 0
+	for n < len(p.comments) && int(p.comments[n].Span.Start) < to {
+		n++
+	}
 	for _, c := range p.comments[:n] {
 		if !first && (due || p.spaced(at, int(c.Span.Start))) {
 			p.blank()
@@ -176,9 +170,15 @@ func (p *printer) between(at, to int, b body, apart bool) (blank bool) {
 
 // spaced reports whether a blank line stands between two places.
 func (p *printer) spaced(start, end int) bool {
-	gap := p.text[start:end]
-	first := strings.IndexByte(gap, '\n')
-	return first >= 0 && strings.IndexByte(gap[first+1:], '\n') >= 0
+	_, below, more := strings.Cut(p.text[start:end], "\n")
+	for more {
+		var line string
+		line, below, more = strings.Cut(below, "\n")
+		if more && strings.Trim(line, " \t\r;") == "" {
+			return true
+		}
+	}
+	return false
 }
 
 // trailing takes the comment that stands behind at on the same line, if there is one

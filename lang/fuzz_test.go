@@ -8,13 +8,14 @@ import (
 )
 
 func seed(f *testing.F) {
-	one := f.Add
+	one := func(text string) { f.Add(text) }
 	one(fixture(f, "cabinet.plan"))
 	one(fixture(f, "format/messy.plan"))
 	for _, name := range []string{"lines", "missing-close", "missing-open", "stray", "bytes"} {
 		one(fixture(f, "faults/"+name+".plan"))
 	}
 	one("let sum = (a + # in\n  # own\n  2' 6 1/2\" x 3,\n b)\n")
+	one("a \ufeff {\ufeff\x80 ½\u00d7½")
 	one("\ufeffa { b x 2 ; c \"\\\"\" }\r\n} {")
 }
 

@@ -28,7 +28,7 @@ type line struct {
 	fault *diag.Finding // why it could not be read to its end
 }
 
-// Parse is called by participle.
+// Parse is called by participle, with the tokens of a window.
 //
 // Window = { Statement end } .
 func (w *window) Parse(tokens *lexer.PeekingLexer) error {
@@ -39,11 +39,11 @@ func (w *window) Parse(tokens *lexer.PeekingLexer) error {
 		l := &w.lines[len(w.lines)-1]
 		if !p.statement(&l.Statement) {
 			l.fault, l.Faulty = p.fault, true
-			for p.peek().Type != anEnd {
-				p.tokens.Next()
+			for tokens.Peek().Type != anEnd {
+				tokens.Next()
 			}
 		}
-		p.tokens.Next()
+		tokens.Next()
 	}
 	return nil
 }
@@ -57,6 +57,7 @@ type parser struct {
 	head     *lexer.Token // the word that heads the line
 	last     *lexer.Token // taken last
 	lastUnit Unit         // of the last number taken
+	values   int          // of this line that are whole
 	depth    int          // of brackets
 	fault    *diag.Finding
 
@@ -80,7 +81,7 @@ func (p *parser) fail(f *diag.Finding) bool {
 // Statement = Word [ times Sum ] { Value } [ "=" Value ] .
 func (p *parser) statement(s *Statement) bool {
 	t := p.peek()
-	p.head, p.last, p.depth, p.fault = t, t, 0, nil
+	p.head, p.last, p.values, p.depth, p.fault = t, t, 0, 0, nil
 	s.Span = span(t)
 	if t.Type != aWord {
 		s.Span.End = s.Span.Start // nothing was understood
@@ -91,6 +92,7 @@ func (p *parser) statement(s *Statement) bool {
 	s.Word = Word{Text: t.Value, Span: s.Span}
 	base := len(p.stack)
 	ok := p.body(s, base)
+	p.stack = p.stack[:base+p.values] // what a fault left unfinished is dropped
 	s.Values = p.pop(base)
 	s.Span.End = int32(end(p.last))
 	return ok
@@ -125,6 +127,7 @@ func (p *parser) body(s *Statement, base int) bool {
 			return false
 		}
 		p.stack = append(p.stack, value)
+		p.values++
 	}
 }
 

@@ -85,7 +85,8 @@ func (b *builder) unclosed(keep, next int) {
 		b.faults++
 		b.unbalanced++
 	}
-	for n := len(b.open) - keep; n > 0; n-- {
+	for len(b.open) > keep {
+		b.open[len(b.open)-1].statement.Faulty = true
 		b.pop(diag.Span{})
 	}
 	fix.Edits = merged(fix.Edits)

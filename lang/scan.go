@@ -47,17 +47,15 @@ const (
 // maxTokens bounds one statement, and with it memory and the depth of its values.
 const maxTokens = 10_000
 
-// symbols makes the kinds of token known to participle.
+// symbols is the lexer as participle knows it.
 type symbols struct{}
 
+// Symbols names kinds of token for the use of tags, of which the grammar has none.
 func (symbols) Symbols() map[string]lexer.TokenType {
-	return map[string]lexer.TokenType{"EOF": lexer.EOF, "Word": aWord, "Path": aPath, "Call": aCall,
-		"Number": aNumber, "Text": aText, "Times": aTimes, "Equals": anEquals, "Compare": aCompare,
-		"Plus": aPlus, "Minus": aMinus, "Sign": aSign, "Star": aStar, "Stroke": aStroke, "Comma": aComma,
-		"Open": anOpen, "Close": aClose, "End": anEnd}
+	return map[string]lexer.TokenType{"EOF": lexer.EOF}
 }
 
-// Lex is how participle would read a text by itself.
+// Lex is for a text that is handed to participle whole.
 func (symbols) Lex(name string, r io.Reader) (lexer.Lexer, error) {
 	var text strings.Builder
 	if _, err := io.Copy(&text, r); err != nil {

@@ -21,7 +21,7 @@ type Statement struct {
 	Values []Expr // in order; `part leg x 4` is the word part and one Sized value
 	Equals *Expr  // what follows = in a let; else nil
 	Block  *Block // nil where there is none
-	Faulty bool   // a fault in this line was reported: do not judge what it lacks
+	Faulty bool   // a fault in this line was reported: do not judge what it lacks, be it the word
 }
 
 // Head is the span of the statement's own line: all of it but the block.
@@ -47,7 +47,7 @@ type Word struct {
 
 // Block is what stands between braces.
 type Block struct {
-	Open, Close diag.Span // the braces; Close is unknown where it was never written
+	Open, Close diag.Span // the braces; Open is empty and Close unknown where it was never written
 	Body        []*Statement
 }
 
@@ -68,7 +68,7 @@ const (
 	Group                // one expression in brackets
 	Neg                  // minus Args[0]
 	Pos                  // plus Args[0]
-	Add                  // Args[0] + Args[1], and so on
+	Add                  // Args[0] + Args[1]; so do those that follow have two
 	Sub
 	Mul
 	Div
