@@ -35,7 +35,7 @@ type Row struct {
 // in each from thick to thin.
 func CuttingList(p *plan.Plan) []Row {
 	l := lister{
-		tape:   p.Tape,
+		plan:   p,
 		pieces: piecesOf(p),
 		at:     map[string]int{},
 	}
@@ -54,7 +54,7 @@ func CuttingList(p *plan.Plan) []Row {
 
 // lister gathers rows. Alike parts of one assembly share a row.
 type lister struct {
-	tape   wood.Tape
+	plan   *plan.Plan
 	pieces map[*plan.Assembly]int
 	rows   []Row
 	at     map[string]int // the row of each sort of part
@@ -87,7 +87,10 @@ func sizeKey(l plan.Length) string {
 }
 
 func (l *lister) assembly(a *plan.Assembly) {
-	path, pieces := pathOf(a), l.pieces[a]
+	path, pieces := plan.PathOf(a), l.pieces[a]
+	if a.Rail != nil {
+		l.member(a.Rail, path, atMost(pieces*min(a.Sides.Or(1), mostPieces)))
+	}
 	for n := range a.Nodes() {
 		switch n := n.(type) {
 		case *plan.Member:
@@ -95,7 +98,7 @@ func (l *lister) assembly(a *plan.Assembly) {
 				l.member(n, path, pieces)
 			}
 		case *plan.Panel:
-			r := Row{In: path, Count: pieces, Material: materialOf(n.Of, a), Grain: n.Grain.String(), Span: n.Span}
+			r := Row{In: path, Count: pieces, Material: materialOf(n.Of), Grain: n.Grain.String(), Span: n.Span}
 			r.size(n.Size)
 			l.edging(&r, n.Size, n.Grain, plan.Behind, n.Edging)
 			r.made(n.Made)
@@ -107,18 +110,22 @@ func (l *lister) assembly(a *plan.Assembly) {
 		case *plan.Door:
 			l.leaf(n, path, pieces)
 		case *plan.Drawer:
-			l.drawer(n, path, pieces)
+			l.drawer(n, pieces)
 		}
 	}
 }
 
 func (l *lister) member(m *plan.Member, in string, pieces int) {
-	r := Row{In: in, Count: pieces, Material: materialOf(m.Of, m.In), Grain: m.Grain.String(), Span: m.Span}
+	name := nameOf(&m.Item)
+	if m.In == nil {
+		name = plan.PathOf(m)
+	}
+	r := Row{In: in, Count: pieces, Material: materialOf(m.Of), Grain: m.Grain.String(), Span: m.Span}
 	r.size(m.Size)
 	l.edging(&r, m.Size, m.Grain, m.Flat, m.Edging)
 	l.describe(&r, m)
-	l.ends(m, in, &r)
-	l.add(m.Word, nameOf(&m.Item), r)
+	l.ends(m, &r)
+	l.add(m.Word, name, r)
 }
 
 // part lists a part that is declared by itself. Frames share parts, so it is cut as often as
@@ -132,18 +139,18 @@ func (l *lister) part(part *plan.Part) {
 			continue
 		}
 		if used[m.In] == 0 {
-			in = append(in, pathOf(m.In))
+			in = append(in, plan.PathOf(m.In))
 		}
 		used[m.In] += max(l.pieces[m.In], 1)
 		count = max(count, used[m.In])
 	}
-	r := Row{In: strings.Join(in, ", "), Count: atMost(count), Material: materialOf(part.Of, nil), Span: part.Span}
+	r := Row{In: strings.Join(in, ", "), Count: atMost(count), Material: materialOf(part.Of), Span: part.Span}
 	r.size(part.Size)
 	grain, flat := plan.Across, plan.Down // it has no place: its length is its grain, its front a long edge
 	l.edging(&r, part.Size, grain, flat, part.Edging)
 	l.describe(&r, &part.Member)
-	l.ends(&part.Member, r.In, &r)
-	l.add(part.Word, nameOf(&part.Item), r)
+	l.ends(&part.Member, &r)
+	l.add(part.Word, plan.PathOf(part), r)
 }
 
 func (l *lister) describe(r *Row, m *plan.Member) {
@@ -165,12 +172,12 @@ func (l *lister) cell(m *plan.Member, a plan.Axis) string {
 	if a > plan.Behind || !m.Cell[a].Sized {
 		return unknown
 	}
-	return l.tape.Show(m.Cell[a].Size)
+	return l.plan.Show(m.Cell[a].Size)
 }
 
 // ends takes the breadboard ends of a top off its length, adds the tongues that reach into
 // them, and lists the ends themselves.
-func (l *lister) ends(m *plan.Member, in string, r *Row) {
+func (l *lister) ends(m *plan.Member, r *Row) {
 	b := m.Breadboard
 	if b == nil {
 		return
@@ -180,14 +187,11 @@ func (l *lister) ends(m *plan.Member, in string, r *Row) {
 	end.Edged, end.Notes = false, nil
 	end.Long, end.Wide = r.Wide, b.Wide
 	end.Grain = across(m).String()
-	end.In = strings.TrimPrefix(in+"."+nameOf(&m.Item), ".")
+	end.In = plan.PathOf(m)
 	l.add("breadboard", "breadboard ends", end)
 
 	r.note("between its breadboard ends, tongues included")
-	for _, long := range []*plan.Length{&r.Long, &r.CoreLong} {
-		*long = less(less(*long, b.Wide), b.Wide)
-		*long = more(more(*long, b.Tongue.Deep), b.Tongue.Deep)
-	}
+	r.Long = m.CoreLong()
 }
 
 // leaf lists a door's leaf where it is a board; a frame or a part has rows of its own.
@@ -207,8 +211,8 @@ func (l *lister) leaf(d *plan.Door, in string, pieces int) {
 	l.add("leaf", nameOf(&d.Item)+" leaf", r)
 }
 
-func (l *lister) drawer(d *plan.Drawer, in string, pieces int) {
-	in += "." + nameOf(&d.Item)
+func (l *lister) drawer(d *plan.Drawer, pieces int) {
+	in := plan.PathOf(d)
 	bottom := plan.Across
 	if d.BottomAs != nil {
 		bottom = axisOr(d.BottomAs.Grain, plan.Across)
@@ -257,10 +261,7 @@ func (l *lister) edging(r *Row, size plan.Size3, grain, flat plan.Axis, edging [
 	}
 	r.Edged, r.CoreLong, r.CoreWide = true, size.Long, size.Wide
 	for _, e := range edging {
-		thick := e.Thick
-		if !thick.Known() && e.Of.To != nil {
-			thick = e.Of.To.Thickness()
-		}
+		thick := e.Of.Thick()
 		axis, times := plan.Across, 1
 		switch e.Edge.Is {
 		case "front", "back":
@@ -277,7 +278,7 @@ func (l *lister) edging(r *Row, size plan.Size3, grain, flat plan.Axis, edging [
 				r.CoreWide = less(r.CoreWide, thick)
 			}
 		}
-		r.note("edging %s", strings.TrimSpace(fmt.Sprint(e.Edge.Is, " ", e.Of.Name, " ", show(l.tape, thick))))
+		r.note("edging %s", strings.TrimSpace(fmt.Sprint(e.Edge.Is, " ", materialOf(e.Of), " ", show(l.plan, thick))))
 	}
 }
 
@@ -303,26 +304,16 @@ func axisOr(said plan.Choice, unsaid plan.Axis) plan.Axis {
 	return unsaid
 }
 
-// materialOf is what a thing is made of: its own stuff, else that of its assembly.
-func materialOf(own plan.Stuff, in *plan.Assembly) string {
-	if !own.Material.Said() && own.Material.To == nil && in != nil {
-		own = in.Of
+// materialOf names what a thing is made of, as the plan does.
+func materialOf(s plan.Stuff) string {
+	if s.Material.To != nil {
+		return s.Material.To.Name.Text
 	}
-	if own.Material.To != nil {
-		return own.Material.To.Name.Text
-	}
-	return own.Material.Name
+	return s.Material.Name
 }
 
 func nameOf(i *plan.Item) string {
 	return cmp.Or(i.Row, i.Name.Text, i.Word)
-}
-
-func pathOf(a *plan.Assembly) string {
-	if a.Build != nil {
-		return a.Build.Name.Text + "." + a.Name.Text
-	}
-	return a.Name.Text
 }
 
 // mostPieces bounds how often a part is cut, so that counts of counts stay numbers.

@@ -27,7 +27,7 @@ func size(long, wide, thick plan.Length) plan.Size3 {
 	return plan.Size3{Long: long, Wide: wide, Thick: thick}
 }
 
-func of(m *plan.Material) plan.Stuff {
+func stuff(m *plan.Material) plan.Stuff {
 	return plan.Stuff{Material: plan.Ref[plan.Material]{Name: m.Name.Text, To: m}}
 }
 
@@ -50,16 +50,19 @@ func lay(a *plan.Assembly, nodes ...plan.Node) {
 }
 
 func member(a *plan.Assembly, word, name string, grain, flat plan.Axis, s plan.Size3) *plan.Member {
-	return &plan.Member{Item: item(a, word, name), Grain: grain, Flat: flat, Size: s}
+	m := &plan.Member{Item: item(a, word, name), Grain: grain, Flat: flat, Size: s}
+	if a != nil {
+		m.Of = a.Of
+	}
+	return m
 }
 
 func times(n int) plan.Count { return plan.Count{N: n, How: plan.Written} }
 
 func edging(edge string, of *plan.Material, thick plan.Length) *plan.Edging {
-	return &plan.Edging{
-		Edge: plan.Choice{Is: edge}, Thick: thick,
-		Of: plan.Ref[plan.Material]{Name: of.Name.Text, To: of},
-	}
+	strip := stuff(of)
+	strip.Said = thick
+	return &plan.Edging{Edge: plan.Choice{Is: edge}, Of: strip}
 }
 
 // cupboard is a case with an edged shelf, two doors that share one frame, a slab door, a
@@ -68,19 +71,19 @@ func edging(edge string, of *plan.Material, thick plan.Length) *plan.Edging {
 func cupboard() *plan.Plan {
 	oak, ply, cherry := material("oak"), material("ply"), material("cherry")
 
-	leaf := &plan.Assembly{Name: plan.Name{Text: "leaf-frame"}, Kind: plan.Frame, Pair: plan.Flag{On: true}, Of: of(oak)}
+	leaf := &plan.Assembly{Name: plan.Name{Text: "leaf-frame"}, Kind: plan.Frame, Pair: plan.Flag{On: true}, Of: stuff(oak)}
 	lay(leaf,
 		member(leaf, "stile", "hinge-side", plan.Down, plan.Behind, size(in(22.6875), in(2.25), in(0.875))),
 		member(leaf, "rail", "head", plan.Across, plan.Behind, size(in(16.8125), in(2.25), in(0.875))),
 		&plan.Panel{
-			Opening: plan.Opening{Item: item(leaf, "panel", "field")}, Of: of(cherry), Grain: plan.Down,
+			Opening: plan.Opening{Item: item(leaf, "panel", "field")}, Of: stuff(cherry), Grain: plan.Down,
 			Size: size(in(17.5), in(14.9), in(0.5)),
 		},
 		member(leaf, "rail", "foot", plan.Across, plan.Behind, size(in(16.8125), in(3), in(0.875))),
 		member(leaf, "stile", "latch-side", plan.Down, plan.Behind, size(in(22.6875), in(2.25), in(0.875))),
 	)
 
-	carcass := &plan.Assembly{Name: plan.Name{Text: "carcass"}, Kind: plan.Case, Of: of(ply)}
+	carcass := &plan.Assembly{Name: plan.Name{Text: "carcass"}, Kind: plan.Case, Of: stuff(ply)}
 	shelf := member(carcass, "shelf", "middle", plan.Across, plan.Down, size(in(23.5), in(11.5), mm(18)))
 	shelf.Edging = []*plan.Edging{edging("front", cherry, in(0.25)), edging("ends", cherry, in(0.125))}
 	lath := func(n string) *plan.Member {
@@ -115,9 +118,9 @@ func cupboard() *plan.Plan {
 	)
 
 	leg := &plan.Part{Member: *member(nil, "part", "leg", 0, 0, size(in(28.25), in(2), in(2)))}
-	leg.Of, leg.Count = of(oak), times(4)
-	ends := &plan.Assembly{Name: plan.Name{Text: "end-frame"}, Kind: plan.Frame, Count: times(2), Of: of(oak)}
-	front := &plan.Assembly{Name: plan.Name{Text: "front-frame"}, Kind: plan.Frame, Of: of(oak)}
+	leg.Of, leg.Count = stuff(oak), times(4)
+	ends := &plan.Assembly{Name: plan.Name{Text: "end-frame"}, Kind: plan.Frame, Count: times(2), Of: stuff(oak)}
+	front := &plan.Assembly{Name: plan.Name{Text: "front-frame"}, Kind: plan.Frame, Of: stuff(oak)}
 	post := func(a *plan.Assembly, name string) *plan.Member {
 		m := member(a, "post", name, plan.Down, plan.Behind, leg.Size)
 		m.Part = plan.Ref[plan.Part]{Name: "leg", To: leg}
@@ -128,7 +131,7 @@ func cupboard() *plan.Plan {
 	lay(front, post(front, "left"), post(front, "right"))
 
 	slab := member(nil, "top", "slab", plan.Across, plan.Down, size(in(60), in(34), in(1)))
-	slab.Of, slab.Boards = of(oak), times(6)
+	slab.Of, slab.Boards = stuff(oak), times(6)
 	slab.Breadboard = &plan.Breadboard{Wide: in(3), Tongue: plan.Pair{Across: in(0.375), Deep: in(1)}}
 
 	return &plan.Plan{

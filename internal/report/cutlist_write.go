@@ -18,15 +18,16 @@ import (
 // unknown stands for a size that could not be worked out.
 const unknown = "?"
 
-// show is a size as the tape reads it; off the mark, with the nearest mark beside it.
-func show(t wood.Tape, l plan.Length) string {
+// show is a size as the tape reads it; off the mark, as the plan has it, with the nearest
+// mark beside it.
+func show(p *plan.Plan, l plan.Length) string {
 	switch {
 	case !l.Known():
 		return unknown
-	case t.OnMark(l.Length):
-		return t.Show(l.Length)
+	case p.Tape.OnMark(l.Length):
+		return p.Show(l.Length)
 	}
-	return t.Show(l.Length) + " ≈ " + t.Nearest(l.Length)
+	return p.ShowSaid(l) + " ≈ " + p.Tape.Nearest(l.Length)
 }
 
 // millimetres is a size in millimetres to the last nanometre: "427.0375"; "" if unknown.
@@ -69,11 +70,11 @@ func CutListText(w io.Writer, p *plan.Plan, rows []Row, errors int) error {
 		return b.Flush()
 	}
 
-	head, lines := table(p.Tape, rows)
+	head, lines := table(p, rows)
 	fmt.Fprintf(b, "\n  %s\n", head)
 	missing, above := 0, ""
 	for i := range rows {
-		if h := heading(p.Tape, &rows[i]); h != above {
+		if h := heading(p, &rows[i]); h != above {
 			fmt.Fprintf(b, "\n%s\n", h)
 			above = h
 		}
@@ -88,16 +89,16 @@ func CutListText(w io.Writer, p *plan.Plan, rows []Row, errors int) error {
 }
 
 // table sets rows in columns under a head. A column in which nothing stands is left out.
-func table(t wood.Tape, rows []Row) (head string, lines []string) {
+func table(p *plan.Plan, rows []Row) (head string, lines []string) {
 	lines = make([]string, len(rows))
 	for _, c := range []struct {
 		head string
 		cell func(*Row) string
 	}{
 		{"qty", func(r *Row) string { return strconv.Itoa(r.Count) }},
-		{"long", func(r *Row) string { return show(t, r.Long) }},
-		{"wide", func(r *Row) string { return show(t, r.Wide) }},
-		{"core", func(r *Row) string { return core(t, r) }},
+		{"long", func(r *Row) string { return show(p, r.Long) }},
+		{"wide", func(r *Row) string { return show(p, r.Wide) }},
+		{"core", func(r *Row) string { return core(p, r) }},
 		{"grain", func(r *Row) string { return r.Grain }},
 	} {
 		cells := make([]string, len(rows))
@@ -121,20 +122,20 @@ func table(t wood.Tape, rows []Row) (head string, lines []string) {
 }
 
 // heading is what a group of rows is cut from: "oak, 7/8 thick".
-func heading(t wood.Tape, r *Row) string {
+func heading(p *plan.Plan, r *Row) string {
 	material := r.Material
 	if material == "" {
 		material = "material unknown"
 	}
-	return Plain(material) + ", " + show(t, r.Thick) + " thick"
+	return Plain(material) + ", " + show(p, r.Thick) + " thick"
 }
 
 // core is "23 1/2 x 11 1/4" for a part with edging, else nothing.
-func core(t wood.Tape, r *Row) string {
+func core(p *plan.Plan, r *Row) string {
 	if !r.Edged {
 		return ""
 	}
-	return show(t, r.CoreLong) + " x " + show(t, r.CoreWide)
+	return show(p, r.CoreLong) + " x " + show(p, r.CoreWide)
 }
 
 // part is "leaf-frame: hinge-side, latch-side (made already)".
@@ -174,13 +175,13 @@ func CutListCSV(w io.Writer, p *plan.Plan, rows []Row) error {
 	for _, r := range rows {
 		coreLong, coreWide := "", ""
 		if r.Edged {
-			coreLong, coreWide = show(p.Tape, r.CoreLong), show(p.Tape, r.CoreWide)
+			coreLong, coreWide = show(p, r.CoreLong), show(p, r.CoreWide)
 		} else {
 			r.CoreLong, r.CoreWide = plan.Length{}, plan.Length{}
 		}
 		c.Write([]string{
 			strconv.Itoa(r.Count), strings.Join(r.Names, ", "), r.In, r.Material, r.Grain,
-			show(p.Tape, r.Long), show(p.Tape, r.Wide), show(p.Tape, r.Thick), coreLong, coreWide,
+			show(p, r.Long), show(p, r.Wide), show(p, r.Thick), coreLong, coreWide,
 			millimetres(r.Long), millimetres(r.Wide), millimetres(r.Thick), millimetres(r.CoreLong), millimetres(r.CoreWide),
 			strings.Join(r.Notes, "; "),
 		})
@@ -211,11 +212,11 @@ func CutListJSON(w io.Writer, p *plan.Plan, rows []Row, errors int) error {
 	for _, r := range rows {
 		row := jsonRow{
 			Count: r.Count, Names: r.Names, In: r.In, Material: r.Material, Grain: r.Grain, Notes: append([]string{}, r.Notes...),
-			Long: sizeJSON(p.Tape, r.Long), Wide: sizeJSON(p.Tape, r.Wide), Thick: sizeJSON(p.Tape, r.Thick),
+			Long: sizeJSON(p, r.Long), Wide: sizeJSON(p, r.Wide), Thick: sizeJSON(p, r.Thick),
 			jsonPlace: jsonPlaceOf(r.Span),
 		}
 		if r.Edged {
-			row.CoreLong, row.CoreWide = sizeJSON(p.Tape, r.CoreLong), sizeJSON(p.Tape, r.CoreWide)
+			row.CoreLong, row.CoreWide = sizeJSON(p, r.CoreLong), sizeJSON(p, r.CoreWide)
 		}
 		out.Rows = append(out.Rows, row)
 	}
@@ -251,8 +252,8 @@ type jsonSize struct {
 	MM    *json.Number `json:"mm"`
 }
 
-func sizeJSON(t wood.Tape, l plan.Length) *jsonSize {
-	s := &jsonSize{Shown: show(t, l)}
+func sizeJSON(p *plan.Plan, l plan.Length) *jsonSize {
+	s := &jsonSize{Shown: show(p, l)}
 	if l.Known() {
 		mm := json.Number(millimetres(l))
 		s.MM = &mm

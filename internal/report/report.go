@@ -40,6 +40,9 @@ type Checked struct {
 func CheckedIn(p *plan.Plan) Checked {
 	c := Checked{Files: 1, Parts: len(p.Parts) + len(p.Tops), Unchecked: p.Unchecked}
 	for _, a := range p.Assemblies {
+		if a.Rail != nil {
+			c.Parts++ // the one rail of a polygon
+		}
 		for _, e := range a.Ends {
 			if e.Joint != nil {
 				c.Joints++
