@@ -49,11 +49,11 @@ setting is if it is left out, and where it stands. A setting is found under its 
 				return err
 			}
 		case *all:
-			for i, w := range plan.Words() {
+			for i, e := range entries(plan.Words()) {
 				if i > 0 {
 					b.WriteString("\n")
 				}
-				entry(&b, w)
+				e.write(&b)
 			}
 		default:
 			list(&b)
@@ -81,56 +81,114 @@ func list(b *bytes.Buffer) {
 
 // describe writes what there is to say of a word or a setting.
 func describe(b *bytes.Buffer, name string) error {
-	var names []string
+	var known []string
+	var words []*plan.Word
 	var takers []string // words of which it is a setting
 	for _, w := range plan.Words() {
+		known = append(known, w.Names...)
 		if slices.Contains(w.Names, name) {
-			if b.Len() > 0 {
-				b.WriteString("\n")
-			}
-			entry(b, w)
+			words = append(words, w)
 		}
-		names = append(names, w.Names...)
 		for i := range w.Slots {
 			if s := &w.Slots[i]; !s.NameOnly {
-				names = append(names, s.Name)
+				known = append(known, s.Name)
 				if s.Name == name {
-					takers = append(takers, fmt.Sprintf("  of %s: %s", w.Name(), meaning(s)))
+					takers = append(takers, fmt.Sprintf("  of %s: %s\n", w.Name(), meaning(s)))
 				}
 			}
 		}
 	}
-	if len(takers) > 0 {
-		if b.Len() > 0 {
+	if len(words)+len(takers) == 0 {
+		if near := diag.Nearest(name, known); near != "" {
+			return fmt.Errorf("there is no word %q; did you mean %q?", name, near)
+		}
+		return fmt.Errorf("there is no word %q; `plancheck words` lists them", name)
+	}
+	for i, e := range entries(words) {
+		if i > 0 {
 			b.WriteString("\n")
 		}
-		fmt.Fprintf(b, "%s as a setting\n%s\n", name, strings.Join(slices.Compact(takers), "\n"))
+		e.write(b)
 	}
-	if b.Len() > 0 {
-		return nil
+	if len(takers) > 0 {
+		if len(words) > 0 {
+			b.WriteString("\n")
+		}
+		fmt.Fprintf(b, "%s as a setting\n%s", name, strings.Join(slices.Compact(takers), ""))
 	}
-	if near := diag.Nearest(name, names); near != "" {
-		return fmt.Errorf("there is no word %q; did you mean %q?", name, near)
-	}
-	return fmt.Errorf("there is no word %q; `plancheck words` lists them", name)
+	return nil
 }
 
-// entry writes one word: what it is, how it is written, where it stands, what it takes.
-func entry(b *bytes.Buffer, w *plan.Word) {
+// entry is what the reference says of a word, and all the places where that holds.
+type entry struct {
+	text string // what it takes
+	word *plan.Word
+	in   plan.Place
+}
+
+// entries makes one entry of what is said alike in several places.
+func entries(words []*plan.Word) []*entry {
+	var list []*entry
+	at := map[string]*entry{}
+	for _, w := range words {
+		text := settings(w)
+		key := strings.Join([]string{w.Name(), w.Doc, text}, "\n")
+		if e := at[key]; e != nil {
+			e.in |= w.In
+			continue
+		}
+		at[key] = &entry{text, w, w.In}
+		list = append(list, at[key])
+	}
+	return list
+}
+
+// write says what a word is, how it is written, where it stands and what it takes.
+func (e *entry) write(b *bytes.Buffer) {
+	w := e.word
 	fmt.Fprintf(b, "%s: %s\n", strings.Join(w.Names, ", "), w.Doc)
 	fmt.Fprintf(b, "  for example  %s\n", w.Example)
-	fmt.Fprintf(b, "  stands in    %s\n", strings.Join(standsIn(w), ", "))
+	b.WriteString(hang("  stands in    ", strings.Join(standsIn(e.in), ", ")))
 	if inside := holds(w); len(inside) > 0 {
-		fmt.Fprintf(b, "  may hold     %s\n", strings.Join(inside, ", "))
+		b.WriteString(hang("  may hold     ", strings.Join(inside, ", ")))
 	}
+	b.WriteString(e.text)
+}
+
+// settings are a word's, a line each.
+func settings(w *plan.Word) string {
+	var b strings.Builder
 	wide := 0
 	for i := range w.Slots {
 		wide = max(wide, len(written(&w.Slots[i])))
 	}
 	for i := range w.Slots {
 		s := &w.Slots[i]
-		fmt.Fprintf(b, "    %-*s  %s\n", wide, written(s), meaning(s))
+		b.WriteString(hang(fmt.Sprintf("    %-*s  ", wide, written(s)), meaning(s)))
 	}
+	return b.String()
+}
+
+// hang sets a text behind a lead, its further lines under its first.
+func hang(lead, text string) string {
+	const wide = 100
+	var b strings.Builder
+	b.WriteString(lead)
+	at := len(lead)
+	for i, word := range strings.Fields(text) {
+		switch {
+		case i == 0:
+		case at+1+len(word) > wide:
+			b.WriteString("\n" + strings.Repeat(" ", len(lead)))
+			at = len(lead)
+		default:
+			b.WriteString(" ")
+			at++
+		}
+		b.WriteString(word)
+		at += len(word)
+	}
+	return b.String() + "\n"
 }
 
 // written shows a setting as a plan has it; one that stands without its name by what it is.
@@ -156,18 +214,13 @@ func meaning(s *plan.Slot) string {
 }
 
 // standsIn names the words in whose blocks a word stands.
-func standsIn(w *plan.Word) []string {
-	if w.In == plan.Anywhere {
+func standsIn(place plan.Place) (names []string) {
+	if place == plan.Anywhere {
 		return []string{"any block"}
 	}
-	var in []string
-	if w.In&plan.AtTop != 0 {
-		in = append(in, "the plan itself")
+	if place&plan.AtTop != 0 {
+		names = append(names, "the plan itself")
 	}
-	return append(in, openedBy(w.In)...)
-}
-
-func openedBy(place plan.Place) (names []string) {
 	for _, w := range plan.Words() {
 		if w.Opens&place != 0 && !slices.Contains(names, w.Name()) {
 			names = append(names, w.Name())

@@ -101,6 +101,7 @@ func (l *lister) assembly(a *plan.Assembly) {
 			r := Row{In: path, Count: pieces, Material: materialOf(n.Of), Grain: n.Grain.String(), Span: n.Span}
 			r.size(n.Size)
 			l.edging(&r, n.Size, n.Grain, plan.Behind, n.Edging)
+			l.compare(&r, n.Size, n.Worked)
 			r.made(n.Made)
 			l.add(n.Word, nameOf(&n.Item), r)
 		case *plan.Glass:
@@ -154,6 +155,7 @@ func (l *lister) part(part *plan.Part) {
 }
 
 func (l *lister) describe(r *Row, m *plan.Member) {
+	l.compare(r, m.Size, m.Worked)
 	if n := m.Boards.Or(1); n > 1 {
 		r.note("glued up from %d boards", n)
 	}
@@ -161,6 +163,18 @@ func (l *lister) describe(r *Row, m *plan.Member) {
 		r.note("stands over its place of %s x %s", l.cell(m, m.Grain), l.cell(m, across(m)))
 	}
 	r.made(m.Made)
+}
+
+// compare notes where a size that the plan states is not the one that the rest of it makes.
+func (l *lister) compare(r *Row, size, worked plan.Size3) {
+	for _, of := range []struct {
+		what         string
+		said, worked plan.Length
+	}{{"long", size.Long, worked.Long}, {"wide", size.Wide, worked.Wide}, {"thick", size.Thick, worked.Thick}} {
+		if of.said.Known() && of.worked.Known() && wood.Over((of.said.Length-of.worked.Length).Abs(), l.plan.Tape.Tolerance()) {
+			r.note("%s as the plan states; works out as %s", of.what, show(l.plan, of.worked))
+		}
+	}
 }
 
 // across is the axis of a member's width.

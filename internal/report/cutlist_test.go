@@ -213,6 +213,27 @@ func TestEdgingComesOffTheCore(t *testing.T) {
 	}
 }
 
+// The plan states a size, the rest of it makes another: the list shows the one and says the
+// other, unless they agree on the tape.
+func TestAStatedSizeThatDoesNotWorkOutIsNoted(t *testing.T) {
+	for _, c := range []struct {
+		worked float64
+		want   string
+	}{
+		{16.8125, "long as the plan states; works out as 16 13/16"},
+		{14.3125 + 1.0/128, ""},
+	} {
+		a := &plan.Assembly{Name: plan.Name{Text: "leaf"}, Kind: plan.Frame}
+		head := member(a, "rail", "head", plan.Across, plan.Behind, size(in(14.3125), in(2.25), in(0.875)))
+		head.Worked = size(in(c.worked), in(2.25), plan.Length{})
+		lay(a, head)
+		r := rowOf(t, &plan.Plan{Assemblies: []*plan.Assembly{a}}, "head")
+		if got := strings.Join(r.Notes, "; "); got != c.want || r.Long.Length != in(14.3125).Length {
+			t.Errorf("%v: %v, noted %q", c.worked, r.Long.Inches(), got)
+		}
+	}
+}
+
 func TestHowManyToCut(t *testing.T) {
 	frame := func(name string) *plan.Assembly {
 		return &plan.Assembly{Name: plan.Name{Text: name}, Kind: plan.Frame}
