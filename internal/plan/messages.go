@@ -4,6 +4,7 @@ package plan
 // nearest that would be.
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -138,6 +139,9 @@ func (r *resolver) unknownName(e *lang.Expr, name string, sc *scope, wants strin
 		}
 	}
 	slices.Sort(known)
+	if wants == jointWanted {
+		known = append(known, jointKindNames()...)
+	}
 	if before, after, ok := strings.Cut(name, "-"); ok && sc.find(before) != nil {
 		f := r.fault(UnknownName, at, "nothing is called `%s`", name)
 		f.mend("write `"+before+" - "+after+"`, with blanks, to subtract", at, before+" - "+after)
@@ -237,7 +241,7 @@ func quotedList(words []string) string {
 func (s *Slot) wants() string {
 	switch s.Kind {
 	case AName:
-		return "a name"
+		return cmp.Or(s.Wants, "a name")
 	case ALength:
 		return "a size"
 	case ALengths:

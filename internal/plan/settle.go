@@ -168,12 +168,19 @@ func (r *resolver) setLength(to *Length, v Value) {
 	}
 }
 
+// gravity is the force with which a kilogram presses, in newtons.
+var gravity = lang.Quantity{Value: lang.NewRat(1, 1), Unit: lang.KilogramPerSquareMetre}.Base().Float64()
+
 func (r *resolver) setFigure(to *Figure, v Value, dims []lang.Dim) {
 	for _, dim := range dims {
-		if v.Dim == dim {
-			*to = Figure{Value: v.Rat.Float64(), Dim: dim, Span: v.Span, How: Written}
-			return
+		if v.Dim != dim {
+			continue
 		}
+		*to = Figure{Value: v.Rat.Float64(), Dim: dim, Span: v.Span, How: Written}
+		if dims[0] == lang.Force && dim == lang.Weight { // `pull 4lb`
+			to.Value, to.Dim = to.Value*gravity, lang.Force
+		}
+		return
 	}
 	to.How = failed
 	r.fault(WrongValue, v.Span, "%s is wanted here, but this is %s", dims[0], v.Dim)

@@ -33,8 +33,8 @@ func airWord(word, doc, example, moisture string, air func(*Climate) *Air) Word 
 		Doc:     doc + ": temperature and humidity, or the moisture content of wood in it",
 		Example: example,
 		Slots: []Slot{
-			figure("temperature", "of the air", "68F", func(a *Air) *Figure { return &a.Temperature }, lang.Temperature).unnamed(),
-			figure("percent", "humidity of the air; without a temperature, the moisture content of the wood", "45%", func(a *Air) *Figure {
+			figure("temperature", "of the air", example, func(a *Air) *Figure { return &a.Temperature }, lang.Temperature).unnamed(),
+			figure("percent", "humidity of the air; without a temperature, the moisture content of the wood", example, func(a *Air) *Figure {
 				if a.Temperature.How != Unknown {
 					return &a.Humidity
 				}

@@ -19,7 +19,7 @@ func fixingWords() []Word {
 			Doc:     "says what fastens one thing to another, and how freely",
 			Example: "fix slab to base { button oak-button x 8 { tongue 3/8 ; groove 7/16 } }",
 			Slots: []Slot{
-				thing("what", "what is fastened", "slab", func(f *Fixing) *Ref[Thing] { return &f.A }).unnamed().must(),
+				thing("what", "what is fastened", "fix slab to base", func(f *Fixing) *Ref[Thing] { return &f.A }).unnamed().must(),
 				toSlot(),
 				choice("fixed", "where it cannot move", "fixed centre", "front centre back", func(f *Fixing) *Choice { return &f.Fixed }).or("where it is glued, else centre"),
 			},
@@ -28,7 +28,7 @@ func fixingWords() []Word {
 		fixingPart("bolt", "bolts", "bolt bed x 2 { at 3, 15 }", at, slotted, round, pilot, counterbore),
 		fixingPart("dowel", "dowels", "dowel beech8 x 2 { at 3, 15 }", at, slotted, round),
 		fixingPart("peg", "pegs", "peg oak-peg x 2 { at 3, 15 }", at, slotted, round),
-		fixingPart("button", "buttons, whose tongues travel in a groove", "button x 8 { tongue 3/8 ; groove 7/16 }", at,
+		fixingPart("button", "buttons, whose tongues travel in a groove", "button oak-button x 8 { tongue 3/8 ; groove 7/16 }", at,
 			length("tongue", "how long their tongues are", "tongue 3/8", func(f *FixingPart) *Length { return &f.Tongue }),
 			length("groove", "how deep the groove is", "groove 7/16", func(f *FixingPart) *Length { return &f.Groove }),
 		),
@@ -37,7 +37,7 @@ func fixingWords() []Word {
 			Doc:     "glued, all over or in one place",
 			Example: "glue resin front 4",
 			Slots: []Slot{
-				ref("of", "what it is glued with", "resin", "a glue", func(g *FixingGlue) *Ref[Glue] { return &g.Of }).unnamed(),
+				ref("of", "what it is glued with", "glue resin", "a glue", func(g *FixingGlue) *Ref[Glue] { return &g.Of }).unnamed(),
 				bare("all", "all over, which is what unsaid glue is", func(g *FixingGlue) *Choice { return &g.Where }),
 				bare("centre", "at its middle alone", func(g *FixingGlue) *Choice { return &g.Where }),
 				glueAt("front", "along so much of its front"),
@@ -72,7 +72,7 @@ func fixingPart(word, doc, example string, settings ...Slot) Word {
 		Names: names(word), In: InFix, Opens: InFixLine,
 		Doc: doc, Example: example,
 		Slots: append([]Slot{
-			ref("of", "which "+word, "no8", "a fastener", func(f *FixingPart) *Ref[Fastener] { return &f.Of }).unnamed(),
+			ref("of", "which "+word, example, "a fastener", func(f *FixingPart) *Ref[Fastener] { return &f.Of }).unnamed(),
 			count("count", "how many there are", "count 4", func(f *FixingPart) *Count { return &f.Count }),
 		}, settings...),
 	})

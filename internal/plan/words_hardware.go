@@ -25,7 +25,7 @@ func hardwareWords() []Word {
 			Doc:     "the force that holds the door",
 			Example: "pull 4lb at 1/16",
 			Slots: []Slot{
-				force("force", "what it takes to open it", "4lb", func(p *Pull) *Figure { return &p.Force }).unnamed().must(),
+				force("force", "what it takes to open it", "pull 4lb", func(p *Pull) *Figure { return &p.Force }).unnamed().must(),
 				length("at", "the gap at which it was measured", "at 1/16", func(p *Pull) *Length { return &p.At }).or("0"),
 			},
 		}),
@@ -84,7 +84,7 @@ func coversWord() Word {
 		Doc:     "what a cup hinge lets the door cover, and at which setting",
 		Example: "covers 17mm at rim 4mm plate 0",
 		Slots: []Slot{
-			length("cover", "how much of the case the door covers", "17mm", func(c *Covers) *Length { return &c.Cover }).unnamed().must(),
+			length("cover", "how much of the case the door covers", "covers 17mm", func(c *Covers) *Length { return &c.Cover }).unnamed().must(),
 			flag("at", "stands before the setting", "at", func(c *Covers) *Flag { return &c.At }),
 			length("rim", "the rim at which that holds", "rim 4mm", func(c *Covers) *Length { return &c.Rim }),
 			length("plate", "the plate with which that holds", "plate 0", func(c *Covers) *Length { return &c.Plate }),

@@ -90,7 +90,7 @@ var theJointSlots lazy[[]Slot]
 func makeJointSlots() []Slot {
 	hardware := func(j *Joint) *Ref[Fastener] { return &j.Hardware }
 	slots := []Slot{
-		ref("hardware", "the screw, dowel, bolt … that holds it", "no8", "a fastener", hardware),
+		ref("hardware", "the screw, dowel, bolt … that holds it", "joint screw no8", "a fastener", hardware),
 		rabbetSlot(),
 		length("thick", "how thick the tenon or tongue is", "thick 5/16", func(j *Joint) *Length { return &j.Thick }),
 		length("wide", "how wide the tenon is, or the slot of a housing", "wide 2", func(j *Joint) *Length {
@@ -147,7 +147,7 @@ func makeJointSlots() []Slot {
 
 // rabbetSlot is INTO x FROM-EDGE; one number alone is INTO.
 func rabbetSlot() Slot {
-	s := pair("rabbet", "into the thickness x from the edge; one number alone is into the thickness", "1/4 x 6mm", func(j *Joint) *Pair { return &j.Rabbet })
+	s := pair("rabbet", "into the thickness x from the edge; one number alone is into the thickness", "joint rabbet 1/4 x 6mm", func(j *Joint) *Pair { return &j.Rabbet })
 	set := s.set
 	s.set = func(d *decoder, node any, at, v *lang.Expr) {
 		if v.Op != lang.Sized {
@@ -170,17 +170,24 @@ func rabbetSlot() Slot {
 	return s
 }
 
-// kindSlot is what a joint's line begins with: a kind, or the name of a joint at plan
-// level. Then the rest of the line is the joint's, by what its kind takes.
-func kindSlot(joint func(node any) *Joint) Slot {
+// jointWanted is what a joint's line begins with.
+const jointWanted = "a kind of joint, or the name of one at plan level"
+
+func jointKindNames() []string {
 	kinds := make([]string, len(JointKinds))
 	for i := range JointKinds {
 		kinds[i] = JointKinds[i].Name
 	}
+	return kinds
+}
+
+// kindSlot is what a joint's line begins with: a kind, or the name of a joint at plan
+// level. Then the rest of the line is the joint's, by what its kind takes.
+func kindSlot(example string, joint func(node any) *Joint) Slot {
 	return Slot{
 		Name: "kind", Doc: "a kind of joint, or the name of a joint at plan level",
-		Example: "tenon", Kind: AName, Positional: true, NameOnly: true, Must: true, Choices: kinds,
-		Wants: "a kind of joint, or the name of one at plan level",
+		Example: example, Kind: AName, Positional: true, NameOnly: true, Must: true, Choices: jointKindNames(),
+		Wants: jointWanted,
 		set: func(d *decoder, node any, _, v *lang.Expr) {
 			j := joint(node)
 			top := &d.line.levels[len(d.line.levels)-1]
@@ -193,16 +200,18 @@ func kindSlot(joint func(node any) *Joint) Slot {
 			}
 			to := &j.From
 			to.Name, to.Span = v.Text, v.Span
-			d.bind(v, "a kind of joint, or the name of one at plan level", func(found any) bool { return bindRef(to, found) })
+			d.bind(v, jointWanted, func(found any) bool { return bindRef(to, found) })
 		},
-		given: func(node any) diag.Span {
-			if j := joint(node); j.From.Said() {
-				return j.From.Span
-			} else {
-				return j.Kind.Span
-			}
-		},
+		given: func(node any) diag.Span { return joint(node).kindAt() },
 	}
+}
+
+// kindAt is where a joint says its kind, or which joint it is like.
+func (j *Joint) kindAt() diag.Span {
+	if j.From.Said() {
+		return j.From.Span
+	}
+	return j.Kind.Span
 }
 
 func jointWords() []Word {
@@ -226,7 +235,7 @@ func namedJointWord() Word {
 		Example: "joint corner tenon thick 5/16 long 1 1/4",
 		Slots: append([]Slot{
 			name(func(j *Joint) *Name { return &j.Name }).must(),
-			kindSlot(itself),
+			kindSlot("joint corner tenon", itself),
 		}, jointSlots()...),
 	})
 	return grown(w, func(j *Joint, s *lang.Statement) { j.Span = s.Head() })
@@ -241,7 +250,7 @@ func jointWord(in Place, of string, field func(owner any) **Joint) Word {
 		Names: names("joint"), In: in, Opens: InJoint,
 		Doc:     "the joint " + of,
 		Example: "joint rabbet 1/4 x 6mm",
-		Slots:   append([]Slot{kindSlot(itself)}, jointSlots()...),
+		Slots:   append([]Slot{kindSlot("joint tenon", itself)}, jointSlots()...),
 		grow: func(d *decoder, owner any, s *lang.Statement) any {
 			to := field(owner)
 			if *to != nil && !d.once(s, (*to).Span) {
@@ -268,11 +277,11 @@ func jointWord(in Place, of string, field func(owner any) **Joint) Word {
 func cornerWord() Word {
 	w := many(func(dr *Drawer) *[]*Corner { return &dr.Corners }, Word{
 		Names: names("corner"), In: InDrawer, Opens: InCorner,
-		Doc:     "how the sides of a drawer are joined to its front or its back; then as a joint",
+		Doc:     "how the sides of a drawer are joined to its front or its back; it goes on as a joint does",
 		Example: "corner front dovetail slope 1:7 lap 1/4",
 		Slots: []Slot{
-			choice("at", "at the front or at the back", "front", "front back", func(c *Corner) *Choice { return &c.At }).unnamed().must(),
-			kindSlot(func(node any) *Joint { return node.(*Corner).Joint }),
+			choice("at", "at the front or at the back", "corner front dovetail", "front back", func(c *Corner) *Choice { return &c.At }).unnamed().must(),
+			kindSlot("corner front dovetail", func(node any) *Joint { return node.(*Corner).Joint }),
 		},
 	})
 	return grown(w, func(c *Corner, s *lang.Statement) {
@@ -289,7 +298,7 @@ func jointChildren() []Word {
 			Doc:     "a short part of a tenon beside its full length; its width comes off the tenon's",
 			Example: "haunch 1/2 deep 3/8",
 			Slots: []Slot{
-				length("wide", "how wide it is", "1/2", func(h *Haunch) *Length { return &h.Wide }).unnamed().must(),
+				length("wide", "how wide it is", "haunch 1/2", func(h *Haunch) *Length { return &h.Wide }).unnamed().must(),
 				length("deep", "how far it goes in", "deep 3/8", func(h *Haunch) *Length { return &h.Deep }).or("the panel groove's"),
 			},
 		}), func(h *Haunch, s *lang.Statement) { h.Span = s.Head() }),
@@ -351,7 +360,7 @@ func pegWord(in Place, doc, example, at string, settings ...Slot) Word {
 		Names: names("peg"), In: in, Opens: InPeg,
 		Doc: doc, Example: example,
 		Slots: append([]Slot{
-			ref("of", "which peg", "oak-peg", "a fastener", func(p *Peg) *Ref[Fastener] { return &p.Of }).unnamed(),
+			ref("of", "which peg", "peg oak-peg", "a fastener", func(p *Peg) *Ref[Fastener] { return &p.Of }).unnamed(),
 			lengths("at", at, "at 1/2", func(p *Peg) *[]Length { return &p.At }),
 		}, settings...),
 	}

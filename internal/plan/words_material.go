@@ -73,8 +73,8 @@ func plyWord() Word {
 		Doc:     "one leaf of a layup, and which way its grain runs to the layup's",
 		Example: "ply skin along",
 		Slots: []Slot{
-			ref("of", "what it is of", "skin", "a material", func(p *Ply) *Ref[Material] { return &p.Of }).unnamed().must(),
-			choice("run", "with the layup's grain, or square to it", "across", "along across", func(p *Ply) *Choice { return &p.Run }).unnamed(),
+			ref("of", "what it is of", "ply skin along", "a material", func(p *Ply) *Ref[Material] { return &p.Of }).unnamed().must(),
+			choice("run", "with the layup's grain, or square to it", "ply core across", "along across", func(p *Ply) *Choice { return &p.Run }).unnamed(),
 			figure("angle", "in place of along and across: to the layup's grain", "angle 45deg", func(p *Ply) *Figure { return &p.Angle }, lang.Angle).or("0deg along, 90deg across"),
 			length("strips", "how wide the strips of a solid core are", "strips 1 1/4", func(p *Ply) *Length { return &p.Strips }),
 			figure("at", "its moisture content when pressed", "at 7%", func(p *Ply) *Figure { return &p.At }, lang.Percent).or("its material's"),

@@ -20,7 +20,7 @@ func shopWords() []Word {
 			Doc:     "a bit, a cutter or a chisel for slots and mortises",
 			Example: "cutter 3/8 reach 2",
 			Slots: []Slot{
-				length("wide", "the slot that it cuts", "3/8", func(c *Cutter) *Length { return &c.Wide }).unnamed().must(),
+				length("wide", "the slot that it cuts", "cutter 3/8", func(c *Cutter) *Length { return &c.Wide }).unnamed().must(),
 				length("reach", "how deep it reaches", "reach 2", func(c *Cutter) *Length { return &c.Reach }),
 			},
 		}), func(c *Cutter, s *lang.Statement) { c.Span = s.Head() }),
@@ -40,7 +40,7 @@ func shopWords() []Word {
 			Doc:     "a veneer press or a vacuum bag, and the largest panel that it takes",
 			Example: "press 48 x 96 { vacuum 21inHg }",
 			Slots: []Slot{
-				pair("size", "the largest panel", "48 x 96", func(p *Press) *Pair { return &p.Size }).both().unnamed().must(),
+				pair("size", "the largest panel", "press 48 x 96", func(p *Press) *Pair { return &p.Size }).both().unnamed().must(),
 				figure("vacuum", "how far a bag is pumped down", "vacuum 21inHg", func(p *Press) *Figure { return &p.Vacuum }, lang.Pressure),
 				force("force", "in place of vacuum: with which it presses in all", "force 8000lb", func(p *Press) *Figure { return &p.Force }),
 			},
@@ -73,7 +73,7 @@ func shopWords() []Word {
 			Doc:     "an order of work",
 			Example: `steps "in the room" { stand base ; fit base }`,
 			Slots: []Slot{
-				text("name", "what this order is called, where there are several", `"in the room"`, func(s *Steps) *Text { return &s.Name }).unnamed(),
+				text("name", "what this order is called, where there are several", `steps "in the room" { stand base }`, func(s *Steps) *Text { return &s.Name }).unnamed(),
 			},
 		}), func(st *Steps, s *lang.Statement) { st.Span = s.Head() }),
 	}
@@ -111,7 +111,7 @@ func machineWord(word, doc, example, shortest, thinnest string) Word {
 		Names: names(word), In: InShop, Opens: InMachine,
 		Doc: doc, Example: example,
 		Slots: []Slot{
-			length("wide", "the widest part", "13", func(m *Machine) *Length { return &m.Wide }).unnamed().must(),
+			length("wide", "the widest part", word+" 13", func(m *Machine) *Length { return &m.Wide }).unnamed().must(),
 			length("shortest", "the shortest part that it takes", "shortest "+shortest, func(m *Machine) *Length { return &m.Shortest }).or(shortest),
 			length("thinnest", "the thinnest part that it takes", "thinnest "+thinnest, func(m *Machine) *Length { return &m.Thinnest }).or(thinnest),
 		},
@@ -123,7 +123,7 @@ func stockLine(word, doc, example string, settings ...Slot) Word {
 		Names: names(word), In: InStock, Opens: InStockLine,
 		Doc: doc, Example: example,
 		Slots: append([]Slot{
-			ref("of", "what it is of", "oak", "a material", func(s *Stock) *Ref[Material] { return &s.Of }).unnamed().must(),
+			ref("of", "what it is of", word+" oak", "a material", func(s *Stock) *Ref[Material] { return &s.Of }).unnamed().must(),
 			count("count", "how many there are", "count 6", func(s *Stock) *Count { return &s.Count }).or("1"),
 		}, settings...),
 	})
@@ -170,7 +170,7 @@ func stepWords() []Word {
 		Doc:     "the clamps that hold this step, where they are not all of the shop's",
 		Example: "clamp bar count 4",
 		Slots: []Slot{
-			ref("of", "which clamps", "bar", "clamps of the shop", func(c *StepClamps) *Ref[Clamp] { return &c.Of }).unnamed().must(),
+			ref("of", "which clamps", "clamp bar", "clamps of the shop", func(c *StepClamps) *Ref[Clamp] { return &c.Of }).unnamed().must(),
 			count("count", "how many of them", "count 4", func(c *StepClamps) *Count { return &c.Count }).or("all of them"),
 		},
 	}), func(c *StepClamps, s *lang.Statement) { c.Span = s.Head() }))
@@ -181,7 +181,7 @@ func stepWord(verb, doc, example string) Word {
 		Names: names(verb), In: InSteps, Opens: InStep,
 		Doc: doc, Example: example,
 		Slots: []Slot{
-			refs("on", "what it is done to", "slab", func(s *Step) *[]Ref[Thing] { return &s.On }).unnamed(),
+			refs("on", "what it is done to", verb+" slab, base", func(s *Step) *[]Ref[Thing] { return &s.On }).unnamed(),
 			withSlot(),
 			figure("for", "how long", "for 12h", func(s *Step) *Figure { return &s.For }, lang.Time),
 			figure("at", "how warm the shop and the wood are", "at 68F", func(s *Step) *Figure { return &s.At }, lang.Temperature).or("the shop's climate"),
@@ -247,7 +247,7 @@ func wayWords() []Word {
 			Doc:     "a doorway: clear width x height",
 			Example: "doorway 30 x 78",
 			Slots: []Slot{
-				pair("size", "clear width x height", "30 x 78", func(w *Doorway) *Pair { return &w.Size }).both().unnamed().must(),
+				pair("size", "clear width x height", "doorway 30 x 78", func(w *Doorway) *Pair { return &w.Size }).both().unnamed().must(),
 			},
 		}), func(w *Doorway, s *lang.Statement) { w.Span = s.Head() }),
 		grown(many(func(w *Way) *[]*Turn { return &w.Turns }, Word{
@@ -255,7 +255,7 @@ func wayWords() []Word {
 			Doc:     "a square turn from one corridor into another",
 			Example: "turn 36 into 34",
 			Slots: []Slot{
-				length("from", "how wide the first one is", "36", func(t *Turn) *Length { return &t.From }).unnamed().must(),
+				length("from", "how wide the first one is", "turn 36 into 34", func(t *Turn) *Length { return &t.From }).unnamed().must(),
 				length("into", "how wide the next one is", "into 34", func(t *Turn) *Length { return &t.Into }),
 			},
 		}), func(t *Turn, s *lang.Statement) { t.Span = s.Head() }),

@@ -16,23 +16,14 @@ func useWords() []Word {
 		holdsWord(InMember, func(owner any) *[]*Holds { return &memberOf(owner).Holds }),
 		holdsWord(InSpace, func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
 		holdsWord(InDrawer, func(owner any) *[]*Holds { return &owner.(*Drawer).Holds }),
-		grown(one(func(d *Door) **Leans { return &d.Leans }, Word{
-			Names: names("leans"), In: InDoor, Opens: InLoad,
-			Doc:     "a force that presses on the door from inside",
-			Example: "leans 3lb at 12",
-			Slots: []Slot{
-				force("force", "how hard it presses", "3lb", func(l *Leans) *Figure { return &l.Force }).unnamed().must(),
-				length("at", "how high above the lower edge of the door", "at 12", func(l *Leans) *Length { return &l.At }),
-			},
-		}), func(l *Leans, s *lang.Statement) { l.Span = s.Head() }),
 		setWord(),
 		within(Word{
 			Names: names("match"), In: InSet, Opens: InLoad,
 			Doc:     "the parts are faced with consecutive leaves of one veneer",
 			Example: "match book skin",
 			Slots: []Slot{
-				choice("match", "how the leaves are laid", "book", "book slip run", func(s *Set) *Choice { return &s.Match }).unnamed().must(),
-				ref("skin", "the veneer", "skin", "a veneer", func(s *Set) *Ref[Material] { return &s.Skin }).unnamed(),
+				choice("match", "how the leaves are laid", "match book", "book slip run", func(s *Set) *Choice { return &s.Match }).unnamed().must(),
+				ref("skin", "the veneer", "match book skin", "a veneer", func(s *Set) *Ref[Material] { return &s.Skin }).unnamed(),
 			},
 		}),
 		checkWord(),
@@ -47,7 +38,7 @@ func loadWord(in Place, unsaid string, field func(owner any) **Load) Word {
 		Doc:     "what it carries, on its area or along its length",
 		Example: "load 40psf sag case",
 		Slots: []Slot{
-			figure("load", "on its area, or along its length", "40psf", func(l *Load) *Figure { return &l.On }, lang.Pressure, lang.LineLoad).unnamed().must().or(unsaid),
+			figure("load", "on its area, or along its length", "load 40psf", func(l *Load) *Figure { return &l.On }, lang.Pressure, lang.LineLoad).unnamed().must().or(unsaid),
 			choice("sag", "how little it may sag: as fine work, a case, or a kitchen", "sag fine", "fine case kitchen",
 				func(l *Load) *Choice { return &l.Sag }).or("fine for books, else case"),
 		},
@@ -73,9 +64,9 @@ func holdsWord(in Place, field func(owner any) *[]*Holds) Word {
 		Doc:     "what it is for",
 		Example: "holds mattress 76 x 80 95lb",
 		Slots: []Slot{
-			choice("what", "what stands, hangs or lies there", "books", "books clothes mattress", func(h *Holds) *Choice { return &h.What }).unnamed().must(),
-			pair("size", "of a mattress: wide x long", "76 x 80", func(h *Holds) *Pair { return &h.Size }).both().unnamed(),
-			weight("weight", "what it weighs", "95lb", func(h *Holds) *Figure { return &h.Weigh }).unnamed(),
+			choice("what", "what stands, hangs or lies there", "holds books", "books clothes mattress", func(h *Holds) *Choice { return &h.What }).unnamed().must(),
+			pair("size", "of a mattress: wide x long", "holds mattress 76 x 80", func(h *Holds) *Pair { return &h.Size }).both().unnamed(),
+			weight("weight", "what it weighs", "holds mattress 76 x 80 95lb", func(h *Holds) *Figure { return &h.Weigh }).unnamed(),
 			length("thick", "how thick a mattress is", "thick 8", func(h *Holds) *Length { return &h.Thick }),
 		},
 		grow: func(_ *decoder, owner any, s *lang.Statement) any {
@@ -98,7 +89,7 @@ func setWord() Word {
 		Doc:     "parts that must agree in size, or come from one board or one run of veneer",
 		Example: `set "drawer fronts" { parts carcass.upper, carcass.lower ; match book skin }`,
 		Slots: []Slot{
-			text("name", "what the set is called", `"drawer fronts"`, func(s *Set) *Text { return &s.Name }).unnamed().must(),
+			text("name", "what the set is called", `set "drawer fronts"`, func(s *Set) *Text { return &s.Name }).unnamed().must(),
 			refs("parts", "what belongs to it", "parts carcass.upper, carcass.lower", func(s *Set) *[]Ref[Thing] { return &s.Parts }).must(),
 			agreeSlot(),
 			choice("board", "they come from one board", "board one", "one", func(s *Set) *Choice { return &s.Board }),
@@ -137,7 +128,7 @@ func checkWord() Word {
 		Doc:     "a relation of the maker's own, with why it must hold",
 		Example: `check "the amplifier goes in" carcass.wide >= 17 1/2`,
 		Slots: []Slot{
-			text("why", "why it must hold", `"the amplifier goes in"`, func(c *Check) *Text { return &c.Why }).unnamed().must(),
+			text("why", "why it must hold", `check "the amplifier goes in" carcass.wide >= 17 1/2`, func(c *Check) *Text { return &c.Why }).unnamed().must(),
 			comparison(),
 			length("within", "how far two sizes may differ and still be ==", "within 1/16", func(c *Check) *Length { return &c.Within }).or("half a mark of the tape"),
 		},
@@ -153,7 +144,7 @@ func checkWord() Word {
 
 func comparison() Slot {
 	return Slot{
-		Name: "relation", Doc: "two sizes with == != < <= > or >= between them", Example: "carcass.wide >= 17 1/2", Kind: AExpr, Must: true,
+		Name: "relation", Doc: "two sizes with == != < <= > or >= between them", Example: `check "the amplifier goes in" carcass.wide >= 17 1/2`, Kind: AExpr, Must: true,
 		set: func(d *decoder, node any, _, v *lang.Expr) {
 			switch v.Op {
 			case lang.Same, lang.Differs, lang.Below, lang.AtMost, lang.Above, lang.AtLeast:
@@ -179,8 +170,8 @@ func allowWord() Word {
 		Doc:     "silences one rule in the block in which it stands, or on what it names",
 		Example: `allow rail-length "the rails were cut before the stiles"`,
 		Slots: []Slot{
-			wordSlot("rule", "the rule's name", "rail-length", func(a *Allow) *Text { return &a.Rule }),
-			text("reason", "why the piece is right as it is", `"measured on the finished case"`, func(a *Allow) *Text { return &a.Reason }).unnamed().must(),
+			wordSlot("rule", "the rule's name", `allow rail-length "the rails were cut first"`, func(a *Allow) *Text { return &a.Rule }),
+			text("reason", "why the piece is right as it is", `allow rail-length "measured on the finished case"`, func(a *Allow) *Text { return &a.Reason }).unnamed().must(),
 			refs("on", "what it is silenced on, in place of this block", "on carcass.middle", func(a *Allow) *[]Ref[Thing] { return &a.On }),
 		},
 		grow: func(d *decoder, owner any, s *lang.Statement) any {
@@ -191,16 +182,18 @@ func allowWord() Word {
 	}
 }
 
+const limitExample = `limit tenon-length thicknesses 2.5 "dense wood, snug fit"`
+
 func limitWord() Word {
 	return Word{
 		Names: names("limit"), In: Anywhere,
 		Doc:     "sets a figure of a rule otherwise, in the block in which it stands; only those that are not published can be set",
-		Example: `limit tenon-length thicknesses 2.5 "dense wood, snug fit"`,
+		Example: limitExample,
 		Slots: []Slot{
-			wordSlot("rule", "the rule's name", "tenon-length", func(l *Limit) *Text { return &l.Rule }),
-			wordSlot("figure", "which of its figures", "thicknesses", func(l *Limit) *Text { return &l.Figure }),
+			wordSlot("rule", "the rule's name", limitExample, func(l *Limit) *Text { return &l.Rule }),
+			wordSlot("figure", "which of its figures", limitExample, func(l *Limit) *Text { return &l.Figure }),
 			limitValue(),
-			text("reason", "why it is right here", `"dense wood, snug fit"`, func(l *Limit) *Text { return &l.Reason }).unnamed().must(),
+			text("reason", "why it is right here", limitExample, func(l *Limit) *Text { return &l.Reason }).unnamed().must(),
 		},
 		grow: func(d *decoder, owner any, s *lang.Statement) any {
 			l := &Limit{Span: s.Head(), owner: owner, scope: d.scope}
@@ -221,10 +214,10 @@ func wordSlot[T any](name, doc, example string, field func(*T) *Text) Slot {
 
 func limitValue() Slot {
 	return Slot{
-		Name: "value", Doc: "what it is here", Example: "3/16", Kind: AExpr, Must: true,
+		Name: "value", Doc: "what it is here", Example: limitExample, Kind: AExpr, Must: true,
 		set: func(d *decoder, node any, _, v *lang.Expr) {
 			if !numeric(v) {
-				d.wrong(v, "a value is wanted here, such as `limit tenon-length thicknesses 2.5 \"dense wood, snug fit\"`")
+				d.wrong(v, "a value is wanted here, such as `%s`", limitExample)
 				return
 			}
 			node.(*Limit).Said = v
