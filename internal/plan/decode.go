@@ -71,8 +71,9 @@ func (d *decoder) statement(levels []level, s *lang.Statement) {
 		}
 		if slot := l.word.Setting(s.Word.Text); slot != nil {
 			d.line.levels = append(d.line.levels, levels[:i+1]...)
-			d.setting(slot, l.node, &lang.Expr{Op: lang.Name, Span: s.Word.Span, Text: s.Word.Text}, s.Faulty)
-			d.settings(s.Faulty)
+			if d.setting(slot, l.node, &lang.Expr{Op: lang.Name, Span: s.Word.Span, Text: s.Word.Text}, s.Faulty) {
+				d.settings(s.Faulty)
+			}
 			if s.Block != nil {
 				d.fault(UnknownWord, s.Block.Open, "`%s` takes no block", s.Word.Text)
 			}
@@ -84,6 +85,7 @@ func (d *decoder) statement(levels []level, s *lang.Statement) {
 
 // word reads a statement that is headed by a word with a node of its own.
 func (d *decoder) word(w *Word, owner any, s *lang.Statement) {
+	faults := len(d.findings)
 	node := w.grow(d, owner, s)
 	if node == nil {
 		return // refused, and reported
@@ -96,6 +98,20 @@ func (d *decoder) word(w *Word, owner any, s *lang.Statement) {
 	d.settings(s.Faulty)
 	if s.Block != nil {
 		d.block(s)
+	}
+	if w.In&InList == 0 && len(d.findings) == faults && !s.Faulty { // what stands in a list may have it from `each`
+		d.lacks(w, node, s)
+	}
+}
+
+// lacks reports the first setting that a word cannot do without and that its line and its
+// block leave out.
+func (d *decoder) lacks(w *Word, node any, s *lang.Statement) {
+	for i := range w.Slots {
+		if slot := &w.Slots[i]; slot.Must && !slot.Positional && !slot.given(node).Known() {
+			d.fault(MissingValue, s.Word.Span, "`%s` wants `%s`: write %s", w.Name(), slot.Name, quoted(slot.Example))
+			return
+		}
 	}
 }
 
@@ -131,10 +147,16 @@ func (d *decoder) positionals(w *Word, node any, at diag.Span, faulty bool) {
 			continue
 		}
 		v := d.peek()
-		if v != nil && d.fits(slot, v) {
-			d.line.at++
-			slot.set(d, node, v, v)
-			continue
+		if v != nil {
+			what, number := counted(slot, v)
+			if d.fits(slot, what) {
+				d.line.at++
+				if number != nil {
+					d.times(number)
+				}
+				slot.set(d, node, what, what)
+				continue
+			}
 		}
 		if slot.Must && !faulty {
 			d.fault(MissingValue, at, "`%s` wants %s: write %s", w.Name(), slot.wants(), quoted(w.Example))
@@ -249,13 +271,21 @@ func (d *decoder) isSetting(name string) bool {
 	return false
 }
 
+// counted splits `leg x 4`, where a slot wants a name, into the name and the number.
+func counted(s *Slot, v *lang.Expr) (what, number *lang.Expr) {
+	if (s.Kind == AName || s.Kind == ARef) && v.Op == lang.Sized && len(v.Args) == 2 {
+		return &v.Args[0], &v.Args[1]
+	}
+	return v, nil
+}
+
 // fits reports whether a value may fill a slot without its name. A word that names a
 // setting is that setting, except where the slot wants a name or lists that very word.
 func (d *decoder) fits(s *Slot, v *lang.Expr) bool {
 	if !s.takes(v) {
 		return false
 	}
-	if v.Op != lang.Name || s.Kind == AChoice || s.Kind == AName && s.Must {
+	if v.Op != lang.Name || s.chosen(v.Text) || s.Kind == AName && s.Must && s.Choices == nil {
 		return true
 	}
 	return !d.isSetting(v.Text)
@@ -264,11 +294,7 @@ func (d *decoder) fits(s *Slot, v *lang.Expr) bool {
 // takes reports whether a value is of the slot's kind, as far as its form tells.
 func (s *Slot) takes(v *lang.Expr) bool {
 	switch s.Kind {
-	case AName:
-		return v.Op == lang.Name || v.Op == lang.Sized && len(v.Args) == 2 && v.Args[0].Op == lang.Name
-	case ARef:
-		return v.Op == lang.Name
-	case AStuff:
+	case AName, ARef, AStuff:
 		return v.Op == lang.Name
 	case ARefs, AWords:
 		return v.Op == lang.Name || v.Op == lang.List && v.Args[0].Op == lang.Name
