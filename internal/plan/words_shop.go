@@ -170,7 +170,7 @@ func stepWords() []Word {
 		Doc:     "the clamps that hold this step, where they are not all of the shop's",
 		Example: "clamp bar count 4",
 		Slots: []Slot{
-			ref("of", "which clamps", "clamp bar", "clamps of the shop", func(c *StepClamps) *Ref[Clamp] { return &c.Of }).unnamed().must(),
+			ref("of", "which clamps", "clamp bar", "a clamp of the shop", func(c *StepClamps) *Ref[Clamp] { return &c.Of }).unnamed().must(),
 			count("count", "how many of them", "count 4", func(c *StepClamps) *Count { return &c.Count }).or("all of them"),
 		},
 	}), func(c *StepClamps, s *lang.Statement) { c.Span = s.Head() }))
