@@ -32,7 +32,7 @@ type line struct {
 //
 // Window = { Statement end } .
 func (w *window) Parse(tokens *lexer.PeekingLexer) error {
-	p := parser{tokens: tokens}
+	p := parser{tokens: tokens, stack: make([]Expr, 0, 16)}
 	w.lines = make([]line, 0, windowLines)
 	for !tokens.Peek().EOF() {
 		w.lines = append(w.lines, line{})

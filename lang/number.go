@@ -136,11 +136,9 @@ func unitEnd(text string, at int) int {
 // otherwise.
 func quantity(text string, offset int, quarters bool) (Quantity, *diag.Finding) {
 	n, _ := scanNumber(text, 0)
-	for _, piece := range [...]string{n.feet, n.whole, n.num, n.den} {
-		if len(piece) > maxDigits {
-			return Quantity{}, fault(offset, offset+len(text),
-				"this number is too large: at most %d digits, such as `27 1/2`", maxDigits)
-		}
+	if max(len(n.feet), len(n.whole), len(n.num), len(n.den)) > maxDigits {
+		return Quantity{}, fault(offset, offset+len(text),
+			"this number is too large: at most %d digits, such as `27 1/2`", maxDigits)
 	}
 	q := Quantity{Value: decimal(n.whole)}
 	if n.den != "" {

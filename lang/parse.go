@@ -112,8 +112,9 @@ func (b *builder) opener(p piece) {
 	}
 	if p.first && b.before.kind == aLine && st != nil && b.plain.first {
 		end := int(st.Span.End)
-		f.Fixes = []diag.Fix{rewrite(end, end, " {", "`{` behind "+quote(st.Head().Text()))}
-		f.Fixes[0].Edits = append(f.Fixes[0].Edits, diag.Edit{Span: b.scan.span(p.brace, p.brace+1)})
+		fix := safe(rewrite(end, end, " {", "`{` behind "+quote(st.Head().Text())))
+		fix.Edits = append(fix.Edits, diag.Edit{Span: b.scan.span(p.brace, p.brace+1)})
+		f.Fixes = []diag.Fix{fix}
 		p.place = b.plain
 	} else {
 		st = &Statement{Span: b.scan.span(p.brace, p.brace+1)}

@@ -460,7 +460,7 @@ func (s *scanner) word(c byte) {
 		return
 	}
 	word := wordEnd(s.text, s.at)
-	end := pathEnd(s.text, s.at)
+	end := pathEnd(s.text, word)
 	switch {
 	case end < len(s.text) && s.text[end] == '(':
 		s.brackets++
@@ -474,24 +474,4 @@ func (s *scanner) word(c byte) {
 
 func (s *scanner) span(start, end int) diag.Span {
 	return diag.Span{File: s.file, Start: int32(start), End: int32(end)}
-}
-
-// foulAt finds the first control byte or broken UTF-8 in what stands on one line.
-func foulAt(text string) (at, size int) {
-	for i := 0; i < len(text); {
-		c := text[i]
-		if c >= utf8.RuneSelf {
-			r, n := utf8.DecodeRuneInString(text[i:])
-			if r == utf8.RuneError && n == 1 {
-				return i, 1
-			}
-			i += n
-			continue
-		}
-		if c < ' ' && c != '\t' || c == 0x7f {
-			return i, 1
-		}
-		i++
-	}
-	return 0, 0
 }

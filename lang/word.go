@@ -30,15 +30,13 @@ func wordEnd(text string, at int) int {
 	return at
 }
 
-// pathEnd is where a word with names reached through it by dots ends.
+// pathEnd is where the names end that dots reach inside a word which ends at at; at
+// itself where there are none.
 func pathEnd(text string, at int) int {
-	for {
-		at = wordEnd(text, at)
-		if at+1 >= len(text) || text[at] != '.' || !startsWord(text, at+1) {
-			return at
-		}
-		at++
+	for at+1 < len(text) && text[at] == '.' && startsWord(text, at+1) {
+		at = wordEnd(text, at+1)
 	}
+	return at
 }
 
 // startsWord reports whether a letter stands at at.
@@ -67,12 +65,3 @@ func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
 
 // isWordRune takes letters of every script, and the marks that some are written with.
 func isWordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsMark(r) }
-
-// lookalikes are signs that a word processor puts for plain ones, with what to write.
-var lookalikes = map[string]string{
-	"½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅓": "1/3", "⅔": "2/3",
-	"″": `"`, "”": `"`, "“": `"`, "„": `"`, "′": "'", "’": "'", "‘": "'",
-	"×": "x", "°": "deg", "º": "deg",
-	"−": "-", "–": "-", "—": "-", "÷": "/", "⁄": "/", "∕": "/", "≤": "<=", "≥": ">=", "≠": "!=",
-	"\u00a0": " ", "\u202f": " ", "\u2009": " ", "\u200b": "", "\ufeff": "",
-}
