@@ -4,11 +4,16 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
+	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/spf13/cobra"
 
+	"plancheck/internal/wood"
+	"plancheck/lang"
 	"plancheck/rules"
 )
 
@@ -58,15 +63,38 @@ func explain(r *rules.Rule) []byte {
 			fmt.Fprintf(&b, "\n%s\n\n  %s\n", head, strings.ReplaceAll(text, "\n", "\n  "))
 		}
 	}
-	section("Sources", r.Sources)
 	section("It finds this:", r.Bad)
 	section("Put right:", r.Good)
+	section("Looks like it, and is sound:", r.Sound)
+	var figures strings.Builder
+	for _, f := range r.Figures {
+		fmt.Fprintf(&figures, "%s %s: %s (%s: %s)\n", f.Name, amount(f), f.Why, f.Basis, f.Source)
+		if f.Basis.Settable() {
+			fmt.Fprintf(&figures, "  otherwise in your shop: limit %s %s VALUE \"the reason\"\n", r.Name, f.Name)
+		}
+	}
+	section("Figures", figures.String())
+	section("Sources", r.Sources)
 	if r.Always {
 		fmt.Fprintf(&b, "\nIt cannot be silenced.\n")
 	} else {
 		fmt.Fprintf(&b, "\nWhere the piece is right as it is, write why:\n\n  allow %s \"the reason\"\n", r.Name)
 	}
 	return b.Bytes()
+}
+
+// amount is what a figure comes to: a length in inches and in millimetres, anything else as
+// a plan writes it in the base unit of what it measures.
+func amount(f *rules.Figure) string {
+	if f.Dim == lang.Length {
+		inch, metric := wood.Tape{Mark: wood.Inch / 64}, wood.Tape{Metric: true}
+		return fmt.Sprintf("%s (%s)", inch.ShowUnit(f.Length), metric.ShowUnit(f.Length))
+	}
+	unit := map[lang.Dim]string{
+		lang.Percent: "%", lang.Temperature: "C", lang.Angle: "deg", lang.Weight: "kg", lang.Force: "N", lang.Torque: "Nm",
+		lang.Pressure: "Pa", lang.LineLoad: "kg/m", lang.Density: "kg/m3", lang.Time: "s",
+	}[f.Dim]
+	return strconv.FormatFloat(f.Number, 'g', -1, 64) + unit
 }
 
 func newRules(s *streams) *cobra.Command {
@@ -78,18 +106,31 @@ will break, bind or split; a warning is against good practice; advice is said on
 		Example: "  plancheck rules",
 		Args:    nothing,
 		RunE: func(*cobra.Command, []string) error {
-			var b bytes.Buffer
-			wide := 0
-			for _, r := range rules.All {
-				wide = max(wide, len(r.Name))
-			}
-			for _, r := range rules.All {
-				fmt.Fprintf(&b, "%-*s  %-7s  %s\n", wide, r.Name, r.Severity, r.Summary)
-			}
-			_, err := s.out.Write(b.Bytes())
+			_, err := s.out.Write(ruleTable())
 			return err
 		},
 	}
+}
+
+// ruleTable is every rule on a line, group by group.
+func ruleTable() []byte {
+	all := slices.Clone(rules.All)
+	slices.SortStableFunc(all, func(a, b *rules.Rule) int { return cmp.Compare(a.Group, b.Group) })
+	wide := 0
+	for _, r := range all {
+		wide = max(wide, len(r.Name))
+	}
+	var b bytes.Buffer
+	for i, r := range all {
+		if i > 0 && r.Group != all[i-1].Group {
+			b.WriteString("\n")
+		}
+		if i == 0 || r.Group != all[i-1].Group {
+			fmt.Fprintf(&b, "%s\n", r.Group)
+		}
+		fmt.Fprintf(&b, "  %-*s  %-7s  %s\n", wide, r.Name, r.Severity, r.Summary)
+	}
+	return b.Bytes()
 }
 
 // nothing refuses arguments.

@@ -1,0 +1,35 @@
+package main
+
+import (
+	"strings"
+	"testing"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/wood"
+	"plancheck/lang"
+	"plancheck/rules"
+)
+
+func TestExplainShowsFigures(t *testing.T) {
+	got := string(explain(&rules.Rule{
+		Name: "thin-tenon", Severity: diag.Warning, Summary: "a tenon is thin", Doc: "It snaps.\n", Bad: "bad\n", Good: "good\n",
+		Figures: []*rules.Figure{
+			{Name: "least", Why: "what holds", Basis: rules.Practice, Source: "benches", Dim: lang.Length, Length: wood.Inch * 3 / 16},
+			{Name: "share", Why: "of the rail", Basis: rules.Published, Source: "a handbook", Dim: lang.Percent, Number: 33.5},
+		},
+	}))
+	for _, want := range []string{
+		"thin-tenon (warning): a tenon is thin\n\nIt snaps.\n",
+		"\nPut right:\n\n  good\n",
+		"least 3/16 in (4.763 mm): what holds (common practice, no source: benches)\n    otherwise in your shop: limit thin-tenon least VALUE",
+		"share 33.5%: of the rail (published: a handbook)\n",
+		`  allow thin-tenon "the reason"`,
+	} {
+		if !strings.Contains(got, want) {
+			t.Errorf("no %q in\n%s", want, got)
+		}
+	}
+	if strings.Contains(got, "limit thin-tenon share") {
+		t.Error("a published figure is offered for setting")
+	}
+}
