@@ -44,7 +44,8 @@
 // tokens is what costs; for the same reason the productions are written as methods
 // (participle's Parseable), not as tags. Measured on the benchmark's plan of 100,000
 // lines: 2.2 million lines a second by windows of lines, 1.2 million line by line, where
-// go/parser in the same run reads 2.3 million lines of Go with half the words on each.
+// go/parser in the same run reads 2.3 million lines of Go, with about as many
+// words on each.
 //
 // # What happens at a fault
 //

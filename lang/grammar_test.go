@@ -45,6 +45,7 @@ func TestShapes(t *testing.T) {
 		{"set +1/8", "set (pos 1/8)"},
 		{"set 3 * -a", "set (* 3 (neg a))"},
 		{"set 3 - -2, -1", "set (list (- 3 (neg 2)) (neg 1))"},
+		{"set (.5) * -.5 x.5", "set (x (* (group 1/2) (neg 1/2)) 1/2)"},
 		{"set (-a)", "set (group (neg a))"},
 		{"wide (a +\n  b\n  - c)", "wide (group (- (+ a b) c))"},
 		{"wide (\n a # why\n + b\n)\nhigh 3", "wide (group (+ a b))\nhigh 3"},

@@ -270,8 +270,8 @@ func (s *scanner) statement() (opened bool) {
 		case '0', '1', '2', '3', '4', '5', '6', '7', '8', '9':
 			s.number()
 		case '.':
-			// A point glued to a word or a number is not the start of one.
-			if digitAt(s.text, start+1) && (s.count == s.base || s.lastEnd() < start) {
+			// A point glued to a value is not the start of another.
+			if digitAt(s.text, start+1) && !(s.behindValue() && s.lastEnd() == start) {
 				s.number()
 			} else {
 				s.put(anOdd, start+1)
@@ -412,21 +412,28 @@ func (s *scanner) quoted() {
 
 // dash tells the minus between two values from the sign of one.
 func (s *scanner) dash() lexer.TokenType {
-	if s.count == s.base {
-		return aSign
-	}
-	switch s.last().Type {
-	case aWord, aPath, aNumber, aText, aClose:
-	default:
-		return aSign
-	}
 	switch {
+	case !s.behindValue():
+		return aSign
 	case s.lastEnd() == s.at:
 		return aTightDash
 	case s.at+1 < len(s.text) && strings.IndexByte(" \t\r\n", s.text[s.at+1]) < 0:
 		return aSign
 	}
 	return aMinus
+}
+
+// behindValue reports whether the last token of this statement ends a value, or heads
+// the line.
+func (s *scanner) behindValue() bool {
+	if s.count == s.base {
+		return false
+	}
+	switch s.last().Type {
+	case aWord, aPath, aNumber, aText, aClose:
+		return true
+	}
+	return false
 }
 
 func (s *scanner) compare(c byte) {
