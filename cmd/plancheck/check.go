@@ -4,6 +4,7 @@ package main
 
 import (
 	"runtime"
+	"slices"
 	"sync"
 	"sync/atomic"
 
@@ -94,19 +95,16 @@ func check(paths []string, s *streams) *report.Outcome {
 	busy.Wait()
 
 	outcome := &report.Outcome{Failures: failures}
-	said := map[saying]bool{}
 	for i, r := range results {
 		if r.err != nil {
 			outcome.Failures = append(outcome.Failures, report.Failure{Path: sources[i].name, Err: r.err})
 			continue
 		}
 		outcome.Checked.Add(r.checked)
-		for _, f := range r.findings {
-			if key := sayingOf(&f); !said[key] {
-				said[key] = true
-				outcome.Findings = append(outcome.Findings, f)
-			}
-		}
+		outcome.Findings = append(outcome.Findings, r.findings...)
+	}
+	if len(results) > 1 {
+		outcome.Findings = once(outcome.Findings)
 	}
 	return outcome
 }
@@ -136,18 +134,21 @@ func judge(src source, s *streams) (*plan.Plan, result) {
 	return p, result{findings: findings, checked: report.CheckedIn(p)}
 }
 
-// saying tells findings apart, so that a fault in a file that several plans use is said
-// once.
-type saying struct {
-	file       string
-	start, end int32
-	rule, text string
-}
-
-func sayingOf(f *diag.Finding) saying {
-	k := saying{start: f.Span.Start, end: f.Span.End, rule: f.Rule, text: f.Message}
-	if f.Span.File != nil {
-		k.file = f.Span.File.Name
+// once drops what was said before: a fault in a file that several plans use.
+func once(findings []diag.Finding) []diag.Finding {
+	type saying struct {
+		file          string
+		start, end    int32
+		rule, message string
 	}
-	return k
+	said := make(map[saying]bool, len(findings))
+	return slices.DeleteFunc(findings, func(f diag.Finding) bool {
+		k := saying{start: f.Span.Start, end: f.Span.End, rule: f.Rule, message: f.Message}
+		if f.Span.File != nil {
+			k.file = f.Span.File.Name
+		}
+		before := said[k]
+		said[k] = true
+		return before
+	})
 }
