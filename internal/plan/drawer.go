@@ -25,7 +25,8 @@ func (r *resolver) fillDrawer(d *Drawer) {
 	if applied {
 		closing = d.Of
 	}
-	frontJoint, backJoint := r.cornerJoint(d, "front"), r.cornerJoint(d, "back")
+	d.FrontJoint, d.BackJoint = r.cornerJoint(d, "front"), r.cornerJoint(d, "back")
+	frontJoint, backJoint := d.FrontJoint, d.BackJoint
 	lap := Length{How: Derived}
 	if frontJoint != nil && frontJoint.Kind.Is == Dovetail {
 		lap = frontJoint.Lap.Or(0)

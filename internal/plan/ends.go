@@ -3,15 +3,17 @@ package plan
 // Ends and edges: what each of them meets, which joint holds it there, and what that
 // joint adds to its length.
 
-import "plancheck/internal/wood"
+import (
+	"plancheck/internal/diag"
+	"plancheck/internal/wood"
+)
 
 // meetPanel finds what the four edges of a panel or a back meet, and a back's joints.
 func (r *resolver) meetPanel(p *Panel) {
 	for side := Left; side <= Lower; side++ {
 		e := r.end(p, side)
 		if p.Word == "back" && !e.Free {
-			e.Joint = r.mergeJoints(p.Joint, p.In.Joint)
-			r.fill(e)
+			e.Joint = r.joined(e, jointSaid{edge: p.Joint, assembly: p.In.Joint})
 			e.Adds = r.adds(e)
 		}
 		p.Edges[side] = e
@@ -96,17 +98,41 @@ func overlap(a, b Extent) bool {
 // then for the whole assembly. A joint of the same kind adds to the next, another kind
 // replaces it.
 func (r *resolver) jointAt(m *Member, e *End) *Joint {
-	var own *Joint
-	for _, said := range m.EndJoints {
-		if said.End.Is == e.Side.String() {
-			own = said.Joint
+	said := jointSaid{member: m.Joint, assembly: m.In.Joint}
+	for _, j := range m.EndJoints {
+		if j.End.Is == e.Side.String() {
+			said.edge = j.Joint
 		}
 	}
-	return r.mergeJoints(own, m.Joint, m.In.Joint)
+	return r.joined(e, said)
 }
 
-// mergeJoints takes the most particular joint first. The result may be shared: joints are
-// not changed once they are merged, but for defaults, which fill works on a copy.
+// jointSaid is what is said of a joint, the most particular first, and what its unsaid
+// figures follow from. Ends of which all this is the same share one joint.
+type jointSaid struct {
+	edge, member, assembly *Joint
+	mate, thick            Length
+}
+
+// joined is the joint at an end, its unsaid figures filled in.
+func (r *resolver) joined(e *End, said jointSaid) *Joint {
+	said.mate = r.mateSize(e)
+	if m, ok := e.Of.(*Member); ok {
+		said.thick = m.Size.Thick
+		said.thick.Span = diag.Span{}
+	}
+	j, known := r.joints[said]
+	if !known {
+		j = r.mergeJoints(said.edge, said.member, said.assembly)
+		if j != nil {
+			r.fillJoint(j, said.mate, said.thick)
+		}
+		r.joints[said] = j
+	}
+	return j
+}
+
+// mergeJoints takes the most particular joint first. The result is a joint of its own.
 func (r *resolver) mergeJoints(joints ...*Joint) *Joint {
 	var merged *Joint
 	for _, j := range joints {
@@ -157,13 +183,9 @@ func (r *resolver) byTape(inch, metric wood.Length) wood.Length {
 	return inch
 }
 
-// fill gives a joint the figures that its kind works out from what it joins.
-func (r *resolver) fill(e *End) {
-	j := e.Joint
-	if j == nil {
-		return
-	}
-	mate := r.mateSize(e)
+// fillJoint gives a joint the figures that its kind works out from what it joins: how much
+// of its mate it goes through, and how thick its own part is.
+func (r *resolver) fillJoint(j *Joint, mate, thick Length) {
 	switch j.Kind.Is {
 	case Tenon:
 		if j.Through.On && mate.Known() {
@@ -175,22 +197,24 @@ func (r *resolver) fill(e *End) {
 		if j.Long.Known() && !j.Through.On {
 			j.Mortise.Deep = j.Mortise.Deep.Or(j.Long.Length + r.trim())
 		}
-		j.Mortise.Thick = j.Mortise.Thick.Or(j.Thick.Length)
+		if j.Thick.Known() {
+			j.Mortise.Thick = j.Mortise.Thick.Or(j.Thick.Length)
+		}
 	case LooseTenon:
 		if j.Mortise != nil && j.Mortise.Deep.Known() {
 			j.Mortise.Own = j.Mortise.Own.Or(j.Mortise.Deep.Length)
 		}
 	case HalfLap:
-		if m, ok := e.Of.(*Member); ok && m.Size.Thick.Known() {
-			j.Deep = j.Deep.Or(m.Size.Thick.Length / 2)
-			j.Own = j.Own.Or(m.Size.Thick.Length - j.Deep.Length)
+		if thick.Known() {
+			j.Deep = j.Deep.Or(thick.Length / 2)
+			j.Own = j.Own.Or(thick.Length - j.Deep.Length)
 		}
 	case Bridle:
 		if mate.Known() {
 			j.Deep = j.Deep.Or(mate.Length)
 		}
-		if m, ok := e.Of.(*Member); ok && m.Size.Thick.Known() {
-			j.Thick = j.Thick.Or(m.Size.Thick.Length / 3)
+		if thick.Known() {
+			j.Thick = j.Thick.Or(thick.Length / 3)
 		}
 	}
 }

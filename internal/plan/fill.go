@@ -147,6 +147,7 @@ func (r *resolver) fillDoor(d *Door) {
 func (r *resolver) fillPanel(p *Panel) {
 	p.Grain = panelGrain(p)
 	p.Size.Thick = r.panelThick(p)
+	p.Worked.Thick = p.Size.Thick
 	across, along := &p.GapUsed.Across, &p.GapUsed.Deep
 	*across, *along = p.Gap.Across, p.Gap.Deep
 	if p.Gap.Deep.How != Unknown && p.Gap.Across.How == Unknown {
@@ -167,11 +168,15 @@ func (r *resolver) fillPanel(p *Panel) {
 		if axis == p.Grain {
 			gap = *along
 		}
-		size := r.paneSize(p.Cell[axis], p.edgeAdds(Side(axis*2)), p.edgeAdds(Side(axis*2)+1), gap)
+		size := r.paneSize(p.Cell[axis], p.Into(Side(axis*2)), p.Into(Side(axis*2)+1), gap)
+		said := &p.Wide
+		if axis == Down {
+			said = &p.High
+		}
 		if axis == p.Grain {
-			p.Size.Long = size
+			p.Worked.Long, p.Size.Long = size, r.stated(said, size)
 		} else {
-			p.Size.Wide = size
+			p.Worked.Wide, p.Size.Wide = size, r.stated(said, size)
 		}
 	}
 }
@@ -205,8 +210,9 @@ func panelGrain(p *Panel) Axis {
 	return Down
 }
 
-// edgeAdds is how far one edge of a panel goes into what it meets.
-func (p *Panel) edgeAdds(side Side) Length {
+// Into is how far one edge of a panel or a back goes into what it meets: its groove or
+// its rabbet; nothing at the outside.
+func (p *Panel) Into(side Side) Length {
 	e := p.Edges[side]
 	switch {
 	case e == nil || e.Free || len(e.Mates) == 0:
@@ -239,7 +245,7 @@ func (r *resolver) seasonsGap(p *Panel) Length {
 	if p.Grain == Down {
 		width = Across
 	}
-	near, far := p.edgeAdds(Side(width*2)), p.edgeAdds(Side(width*2)+1)
+	near, far := p.Into(Side(width*2)), p.Into(Side(width*2)+1)
 	clear := p.Cell[width]
 	if m.Species == nil || !clear.Sized || !near.Known() || !far.Known() {
 		return Length{}

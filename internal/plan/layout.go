@@ -430,7 +430,7 @@ func grainOf(m *Member, list Axis) Axis {
 // missing reports the members that have no size along their list, which sticks must have.
 func (r *resolver) missing(a *Assembly) {
 	for _, m := range a.Members {
-		if m.Parent == nil || m.Parent.Axis == m.Grain && !m.Along.Said() && boards[m.Word] {
+		if m.Parent.Axis == m.Grain && !m.Along.Said() && boards[m.Word] {
 			continue
 		}
 		if r.fixed(m, m.Parent.Axis).known || m.Along.Said() || m.Part.Said() {

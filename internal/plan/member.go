@@ -2,6 +2,13 @@ package plan
 
 // A member's finished sizes: from its layout and joints, and as stated.
 
+// shaped makes sure that a member's shape can be read.
+func (m *Member) shaped() {
+	if m.Shape == nil {
+		m.Shape = &plain
+	}
+}
+
 // fillMember works out a member's sizes, once.
 func (r *resolver) fillMember(m *Member) {
 	if m.filled {
@@ -14,7 +21,8 @@ func (r *resolver) fillMember(m *Member) {
 		}
 	}
 	if m.Parent == nil {
-		return // the rail of a polygon: its length follows from what is said of the frame
+		r.fillRail(m)
+		return
 	}
 	width := Axis(3 - m.Flat - m.Grain)
 	m.Worked.Thick = onAxis(m, m.Flat)
@@ -31,11 +39,16 @@ func (r *resolver) fillMember(m *Member) {
 		e := r.end(m, side)
 		if !e.Free {
 			e.Joint = r.jointAt(m, e)
-			r.fill(e)
 		}
 		e.Adds = r.adds(e)
 		m.Ends[i] = e
 		total = addUp(total, e.Adds)
+	}
+	if o := m.Over; o != nil && m.Grain == Across && width == Behind {
+		ends := r.need(&o.Ends).Or(0)
+		total = addUp(total, ends, ends)
+		m.Worked.Wide = addUp(m.Worked.Wide, r.need(&o.Front).Or(0), r.need(&o.Back).Or(0))
+		m.Size.Wide = r.stated(&m.Wide, m.Worked.Wide)
 	}
 	if m.Parent.Axis != m.Grain {
 		m.Worked.Long = total
@@ -45,6 +58,16 @@ func (r *resolver) fillMember(m *Member) {
 	m.Size.Long = r.stated(&m.Cut, r.stated(&m.Long, m.Worked.Long))
 	if m.Part.To != nil {
 		m.Size = m.partSize()
+	}
+}
+
+// fillRail works out the one rail of a polygon, whose length must be said: no list tells it.
+func (r *resolver) fillRail(m *Member) {
+	m.filled = true
+	m.Size = Size3{
+		Long:  r.stated(&m.Cut, r.need(&m.Long)),
+		Wide:  r.stated(&m.Wide, r.need(&m.Along)),
+		Thick: r.stated(&m.Thick, m.In.Outside[Behind]),
 	}
 }
 
@@ -71,6 +94,7 @@ func (r *resolver) fillTop(m *Member) {
 		return
 	}
 	m.filled = true
+	m.shaped()
 	thick := m.Of.Thick()
 	m.Worked.Thick = r.need(&thick)
 	m.Size.Thick = r.stated(&m.Thick, m.Worked.Thick)
@@ -96,6 +120,7 @@ func (m *Member) CoreLong() Length {
 
 // fillPart works out the size of a part that is declared by itself.
 func (r *resolver) fillPart(p *Part) {
+	p.shaped()
 	p.Size = Size3{
 		Long:  r.stated(&p.Long, r.need(&p.Blank.Long)),
 		Wide:  r.stated(&p.Wide, r.need(&p.Blank.Wide)),
@@ -106,3 +131,6 @@ func (r *resolver) fillPart(p *Part) {
 		p.Size.Thick = r.need(&thick)
 	}
 }
+
+// Board reports whether a member is a board, and not a stick.
+func (m *Member) Board() bool { return boards[m.Word] }

@@ -179,18 +179,49 @@ func (r *resolver) let(e *lang.Expr, let *Let, sc *scope) (Value, bool) {
 }
 
 // workOut finds the value of a let, if that can be done; at is where it is asked for.
+// Lets that lean on one another in a long chain are worked out from its far end, on a
+// stack of our own.
 func (r *resolver) workOut(let *Let, at diag.Span) bool {
+	for chain := []*Let{let}; len(chain) > 0; {
+		last := chain[len(chain)-1]
+		if next := leansOn(last.Said, last.scope); next != nil && last.state == untouched {
+			next.queued = true
+			chain = append(chain, next)
+			continue
+		}
+		r.workOutOne(last)
+		chain = chain[:len(chain)-1]
+	}
+	return let.known
+}
+
+func (r *resolver) workOutOne(let *Let) {
 	switch let.state {
 	case busy:
 		r.loop(let.Name.Span, let.Name.Text)
-		return false
 	case untouched:
 		let.state = busy
-		v, ok := r.within(let.Name.Span, let.Name.Text, func() (Value, bool) { return r.value(let.Said, let.scope) })
-		let.Value, let.known = v, ok
+		let.Value, let.known = r.within(let.Name.Span, let.Name.Text, func() (Value, bool) { return r.value(let.Said, let.scope) })
 		let.state = done
 	}
-	return let.known
+}
+
+// leansOn is a let that an expression names and that nobody has worked out or queued yet.
+func leansOn(e *lang.Expr, sc *scope) *Let {
+	if e == nil {
+		return nil
+	}
+	if e.Op == lang.Name {
+		if let, ok := sc.find(e.Text).(*Let); ok && let.state == untouched && !let.queued {
+			return let
+		}
+	}
+	for i := range e.Args {
+		if let := leansOn(&e.Args[i], sc); let != nil {
+			return let
+		}
+	}
+	return nil
 }
 
 // stop is one step of the working out: something that waits for what follows.

@@ -219,11 +219,10 @@ func (s Side) Opposite() Side { return s ^ 1 }
 // Member is a piece of wood in a layout: a board or a stick; or a top that stands alone.
 type Member struct {
 	Item
+	*Shape            // of all members that say nothing of theirs, the same empty one
 	Of                Stuff
 	Thick, Wide, Long Length // as stated
 	Cut               Length // as stated: what the saw gets, along the grain
-	Rough             Size3
-	Core              Pair // long x wide without its edging, as stated
 	GrainSaid         Choice
 	Joint             *Joint
 	EndJoints         []*EndJoint
@@ -237,13 +236,6 @@ type Member struct {
 	Recess, Proud     SidePair // at the front and at the back
 	Centred           Flag
 	Flush             Choice
-	Horns             Length
-	Chamfer           Length
-	Round             Length
-	Arch              Length
-	Taper             Length
-	Bevel             Figure
-	Notch             Pair
 	Over              *Over
 	Breadboard        *Breadboard
 	Lid               *Door // the door settings of a lid
@@ -257,6 +249,22 @@ type Member struct {
 
 	filled bool
 }
+
+// Shape is what most members say nothing about: how they are cut to size and shaped.
+type Shape struct {
+	Rough   Size3 // before it is trued
+	Core    Pair  // long x wide without its edging, as stated
+	Horns   Length
+	Chamfer Length
+	Round   Length
+	Arch    Length
+	Taper   Length
+	Bevel   Figure
+	Notch   Pair
+}
+
+// plain is the shape of members that say nothing of theirs. Nothing is ever written to it.
+var plain Shape
 
 // Size3 is long (with the grain) x wide x thick.
 type Size3 struct{ Long, Wide, Thick Length }
@@ -326,7 +334,8 @@ type Panel struct {
 	Grain   Axis
 	GapUsed Pair // the gap that was taken, across x along, and how it came to be
 	Edges   [4]*End
-	Size    Size3
+	Size    Size3 // as stated where it is
+	Worked  Size3 // as its place and the gap make it
 }
 
 // Float says that a panel is free to move.
@@ -431,6 +440,7 @@ type Drawer struct {
 	Made     Flag
 
 	Edges                     [4]Edge
+	FrontJoint, BackJoint     *Joint    // the corners, put together; nil where none is said
 	Box                       [3]Length // the box worked out: wide, high, deep
 	Front                     *BoxPart  // the front that shows
 	Inner                     *BoxPart  // behind an applied front, the box's own; else nil
@@ -469,8 +479,7 @@ type BoxPart struct {
 	Name   string // "left", "front"
 	Of     *Material
 	Size   Size3
-	Cut    Length       // as stated, along the grain
-	Why    diag.Working // how its length came to be
+	Cut    Length // as stated, along the grain
 	Drawer *Drawer
 	Span   diag.Span
 }

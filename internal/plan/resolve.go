@@ -24,6 +24,7 @@ type resolver struct {
 	bindings []binding
 	pending  []pending
 	outsides []outsideBlock
+	joints   map[jointSaid]*Joint
 
 	trail      []stop
 	looped     map[diag.Span]bool
@@ -42,7 +43,7 @@ type resolver struct {
 func Resolve(tree *lang.Tree, open Opener) (*Plan, []diag.Finding) {
 	r := &resolver{
 		plan: &Plan{File: tree.File}, open: open,
-		files: make(map[string]*source), looped: make(map[diag.Span]bool),
+		files: make(map[string]*source), looped: make(map[diag.Span]bool), joints: make(map[jointSaid]*Joint),
 	}
 	src := &source{tree: tree, unit: r.unitOf(tree)}
 	r.plan.Tape.Metric = src.unit == wood.Millimetre
@@ -58,6 +59,7 @@ func Resolve(tree *lang.Tree, open Opener) (*Plan, []diag.Finding) {
 	r.settleAll()
 	r.workOutAll()
 	r.checkRelations()
+	r.subjects()
 	return r.plan, r.findings
 }
 
@@ -102,6 +104,8 @@ func (r *resolver) shape() {
 		if a.Root == nil {
 			if a.Rail != nil {
 				r.inheritEach(a, a.Rail)
+				orient(a.Rail)
+				a.Rail.shaped()
 				a.Members = append(a.Members, a.Rail)
 			}
 			continue
@@ -115,6 +119,7 @@ func (r *resolver) shape() {
 			switch n := n.(type) {
 			case *Member:
 				orient(n)
+				n.shaped()
 				a.Members = append(a.Members, n)
 				if p := n.Part.To; p != nil {
 					p.Uses = append(p.Uses, n)
@@ -191,6 +196,10 @@ func (r *resolver) workOutAll() {
 		}
 	}
 	for _, a := range p.Assemblies {
+		if a.Rail != nil {
+			r.fillRail(a.Rail)
+			continue
+		}
 		r.missing(a)
 		for n := range a.Nodes() {
 			switch n := n.(type) {
@@ -217,17 +226,27 @@ func (r *resolver) workOutAll() {
 	}
 }
 
-// checkRelations works out both sides of every check.
+// checkRelations works out both sides of every check, and what every limit sets.
 func (r *resolver) checkRelations() {
 	for _, c := range r.plan.Checks {
 		r.relation(c)
 	}
 	for _, l := range r.plan.Limits {
-		if l.Said != nil {
-			v, ok := r.value(l.Said, r.root)
-			if ok {
-				l.Value = v
-			}
+		if l.Said == nil {
+			continue
 		}
+		if v, ok := r.value(l.Said, l.scope); ok {
+			l.Value = v
+		}
+	}
+}
+
+// subjects says what every allow and limit is about: the thing in whose block it stands.
+func (r *resolver) subjects() {
+	for _, a := range r.plan.Allows {
+		a.Subject = PathOf(a.owner)
+	}
+	for _, l := range r.plan.Limits {
+		l.Subject = PathOf(l.owner)
 	}
 }

@@ -102,9 +102,10 @@ type Let struct {
 	Said  *lang.Expr
 	Value Value
 
-	known bool
-	state state
-	scope *scope
+	known  bool
+	queued bool // it waits for another let to be worked out first
+	state  state
+	scope  *scope
 }
 
 // Pattern is something drawn once and built more than once.

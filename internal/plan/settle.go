@@ -100,7 +100,11 @@ func (r *resolver) inheritCount(to, from *Count) {
 // need works out a length that waits, and returns it.
 func (r *resolver) need(l *Length) Length {
 	if l.How == waiting {
-		r.settle(int(l.Length))
+		i := int(l.Length)
+		r.settle(i)
+		if l.How == waiting { // a copy of the field that was filled
+			*l = *r.pending[i].lengths[0]
+		}
 	}
 	return *l
 }

@@ -29,7 +29,10 @@ const (
 	InPlaced
 	InDoor
 	InDrawer
-	InJoint
+	InPlainJoint // of a kind that takes nothing with settings of its own
+	InTenon
+	InTongue
+	InMitre
 	InMortise
 	InHaunch
 	InWedged
@@ -47,13 +50,11 @@ const (
 	InDrawerBottom
 	InMaterial
 	InPly
-	InGlue
 	InHinge
 	InCovers
 	InLatch
 	InKeeper
 	InPull
-	InSlide
 	InHardware // stay, handle, rod, fasteners
 	InShop
 	InMachine
@@ -73,12 +74,11 @@ const (
 	InFloat
 	InLeans
 	InSides
-	InMitre
-	InPlainJoint
-	InTenon
-	InTongue
+	InLid
 	InLayup
 	InRod
+
+	InJoint  = InPlainJoint | InTenon | InTongue | InMitre // of a kind that is not known yet
 	Anywhere = ^Place(0)
 )
 
@@ -250,10 +250,6 @@ func name[T any](field func(*T) *Name) Slot {
 	return Slot{
 		Name: "name", Doc: "what it is called", Kind: AName, Positional: true, NameOnly: true,
 		set: func(d *decoder, node any, _, v *lang.Expr) {
-			if v.Op == lang.Sized { // `leg x 4`
-				d.times(&v.Args[1])
-				v = &v.Args[0]
-			}
 			*field(node.(*T)) = Name{Text: v.Text, Span: v.Span}
 			d.declare(d.scope, v, node)
 		},
@@ -518,18 +514,50 @@ func (s Slot) thick(field func(node any) *Length) Slot {
 	return s
 }
 
+// lifted makes settings of a part of the node, which is only there when one of them is said.
+func lifted[T, U any](slots []Slot, field func(*T) **U) []Slot {
+	for i := range slots {
+		own := slots[i]
+		s := &slots[i]
+		s.set = func(d *decoder, node any, at, v *lang.Expr) {
+			to := field(node.(*T))
+			if *to == nil {
+				*to = new(U)
+			}
+			own.set(d, *to, at, v)
+		}
+		s.given = func(node any) diag.Span {
+			if part := *field(node.(*T)); part != nil {
+				return own.given(part)
+			}
+			return diag.Span{}
+		}
+		s.inherit = func(d *decoder, node, from any) {
+			to, part := field(node.(*T)), *field(from.(*T))
+			if part == nil {
+				return
+			}
+			if *to == nil {
+				*to = new(U)
+			}
+			own.inherit(d, *to, part)
+		}
+	}
+	return slots
+}
+
 // one makes w the word of a single child node, kept in a pointer of its owner. Said
 // again, it adds to the same node.
 func one[O, C any](field func(*O) **C, w Word) Word {
 	w.grow = func(_ *decoder, owner any, s *lang.Statement) any {
-		to := field(owner.(*O))
+		to := field(ownerAs[O](owner))
 		if *to == nil {
 			*to = new(C)
 		}
 		return *to
 	}
 	w.inherit = func(d *decoder, owner, from any) {
-		to, given := field(owner.(*O)), *field(from.(*O))
+		to, given := field(ownerAs[O](owner)), *field(ownerAs[O](from))
 		switch {
 		case given == nil:
 		case *to == nil:
@@ -545,16 +573,26 @@ func one[O, C any](field func(*O) **C, w Word) Word {
 func many[O, C any](field func(*O) *[]*C, w Word) Word {
 	w.grow = func(_ *decoder, owner any, s *lang.Statement) any {
 		child := new(C)
-		to := field(owner.(*O))
+		to := field(ownerAs[O](owner))
 		*to = append(*to, child)
 		return child
 	}
 	w.inherit = func(_ *decoder, owner, from any) {
-		if to := field(owner.(*O)); len(*to) == 0 {
-			*to = *field(from.(*O))
+		if to := field(ownerAs[O](owner)); len(*to) == 0 {
+			*to = *field(ownerAs[O](from))
 		}
 	}
 	return w
+}
+
+// ownerAs is the owner of a child node; a part is the member that it declares.
+func ownerAs[O any](owner any) *O {
+	if p, ok := owner.(*Part); ok {
+		if m, ok := any(&p.Member).(*O); ok {
+			return m
+		}
+	}
+	return owner.(*O)
 }
 
 // listed is what a comma list holds, or the one value itself.

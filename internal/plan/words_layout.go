@@ -3,6 +3,8 @@ package plan
 // The words of a layout: lists, members, and what is drawn elsewhere.
 
 import (
+	"slices"
+
 	"plancheck/lang"
 )
 
@@ -18,10 +20,10 @@ func layoutWords() []Word {
 		{"divider partition", "a board that stands inside a case"},
 		{"shelf", "a level board"},
 		{"bottom", "the level board below"},
-		{"lid", "a level board that opens"},
 	} {
 		words = append(words, memberWord(b.names, b.doc+"; as thick as its material, and as deep as its cell", InList))
 	}
+	words = append(words, lidWord())
 	words = append(words, memberWord("top", "the level board above; as thick as its material", InList))
 	for _, s := range []struct{ names, doc string }{
 		{"stile", "an upright stick of a frame"},
@@ -114,16 +116,23 @@ func memberWord(spellings, doc string, in Place) Word {
 	}
 }
 
+// lidWord is a board that also takes what a door takes.
+func lidWord() Word {
+	w := memberWord("lid", "a level board that opens; as thick as its material, and as deep as its cell", InList)
+	w.Opens |= InLid
+	door := slices.DeleteFunc(doorSlots(), func(s Slot) bool { return s.Name == "leaf" || w.Setting(s.Name) != nil })
+	w.Slots = append(w.Slots, lifted(door, func(m *Member) **Door { return &m.Lid })...)
+	return w
+}
+
 // memberSlots are the settings that members, parts and tops share.
 func memberSlots[T any](of func(*T) *Member) []Slot {
-	return []Slot{
+	return append([]Slot{
 		stuff("of", "what it is of, and how thick that stands", "of oak 3/4", func(t *T) *Stuff { return &of(t).Of }),
 		length("thick", "its thickness", "thick 7/8", func(t *T) *Length { return &of(t).Thick }),
 		length("wide", "its width", "wide 2 1/4", func(t *T) *Length { return &of(t).Wide }),
 		length("long", "its length with the grain, joints and all", "long 16 13/16", func(t *T) *Length { return &of(t).Long }),
 		length("cut", "the length that the saw gets", "cut 16 13/16", func(t *T) *Length { return &of(t).Cut }),
-		size3("rough", "its size before it is trued: long x wide x thick", "rough 18 x 2 1/2 x 1", func(t *T) *Size3 { return &of(t).Rough }),
-		pair("core", "its size without its edging: long x wide", "core 30 x 11 1/4", func(t *T) *Pair { return &of(t).Core }),
 		choice("grain", "which way its grain runs", "grain behind", "across down behind", func(t *T) *Choice { return &of(t).GrainSaid }).or("by its word"),
 		ref("part", "the part, drawn by itself, that it is", "part leg-a", "a part", func(t *T) *Ref[Part] { return &of(t).Part }),
 		flag("turned", "the part shows its thickness on this face", "turned", func(t *T) *Flag { return &of(t).Turned }),
@@ -133,13 +142,21 @@ func memberSlots[T any](of func(*T) *Member) []Slot {
 		flag("guard", "it keeps a sleeper in", "guard", func(t *T) *Flag { return &of(t).Guard }),
 		flag("centred", "it stands in the middle of its cell, front to back", "centred", func(t *T) *Flag { return &of(t).Centred }),
 		choice("flush", "the face of its cell that it is level with", "flush back", "front back", func(t *T) *Choice { return &of(t).Flush }).or("front"),
-		length("horns", "left on at each end while joints are cut", "horns 1", func(t *T) *Length { return &of(t).Horns }),
-		length("chamfer", "a flat taken off its edges", "chamfer 1/8", func(t *T) *Length { return &of(t).Chamfer }),
-		length("round", "the radius of its edges", "round 1/8", func(t *T) *Length { return &of(t).Round }),
-		length("arch", "how far its edge rises in the middle", "arch 1 1/2", func(t *T) *Length { return &of(t).Arch }),
-		length("taper", "its size at the small end", "taper 1 1/8", func(t *T) *Length { return &of(t).Taper }),
-		figure("bevel", "the slope of its edge", "bevel 3deg", func(t *T) *Figure { return &of(t).Bevel }, lang.Angle),
-		pair("notch", "cut out of a corner: wide x deep", "notch 3 x 3 1/2", func(t *T) *Pair { return &of(t).Notch }),
+	}, lifted(shapeSlots(), func(t *T) **Shape { return &of(t).Shape })...)
+}
+
+// shapeSlots are the settings that few members have.
+func shapeSlots() []Slot {
+	return []Slot{
+		size3("rough", "its size before it is trued: long x wide x thick", "rough 18 x 2 1/2 x 1", func(s *Shape) *Size3 { return &s.Rough }),
+		pair("core", "its size without its edging: long x wide", "core 30 x 11 1/4", func(s *Shape) *Pair { return &s.Core }),
+		length("horns", "left on at each end while joints are cut", "horns 1", func(s *Shape) *Length { return &s.Horns }),
+		length("chamfer", "a flat taken off its edges", "chamfer 1/8", func(s *Shape) *Length { return &s.Chamfer }),
+		length("round", "the radius of its edges", "round 1/8", func(s *Shape) *Length { return &s.Round }),
+		length("arch", "how far its edge rises in the middle", "arch 1 1/2", func(s *Shape) *Length { return &s.Arch }),
+		length("taper", "its size at the small end", "taper 1 1/8", func(s *Shape) *Length { return &s.Taper }),
+		figure("bevel", "the slope of its edge", "bevel 3deg", func(s *Shape) *Figure { return &s.Bevel }, lang.Angle),
+		pair("notch", "cut out of a corner: wide x deep", "notch 3 x 3 1/2", func(s *Shape) *Pair { return &s.Notch }),
 	}
 }
 
@@ -175,7 +192,7 @@ func memberChildren() []Word {
 			Slots: []Slot{
 				length("wide", "its width, along the top", "breadboard 3", func(b *Breadboard) *Length { return &b.Wide }).first().must(),
 				pair("tongue", "on the ends of the top: thick x long", "tongue 3/8 x 1", func(b *Breadboard) *Pair { return &b.Tongue }),
-				length("glue", "glued only so far along its middle", "glue 4", func(b *Breadboard) *Length { return &b.Centre }),
+				length2("glue", "centre", "glued only so far along its middle", "glue centre 4", func(b *Breadboard) *Length { return &b.Centre }),
 			},
 		}),
 	}
@@ -200,12 +217,7 @@ func sidePairWord(word, doc string, field func(*Member) *SidePair) Word {
 }
 
 // memberOf is the member that a member or a part is.
-func memberOf(owner any) *Member {
-	if p, ok := owner.(*Part); ok {
-		return &p.Member
-	}
-	return owner.(*Member)
-}
+func memberOf(owner any) *Member { return ownerAs[Member](owner) }
 
 func edgingWord(in Place) Word {
 	return Word{

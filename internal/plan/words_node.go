@@ -97,3 +97,18 @@ func weight[T any](name, doc, example string, field func(*T) *Figure) Slot {
 func force[T any](name, doc, example string, field func(*T) *Figure) Slot {
 	return figure(name, doc, example, field, lang.Force, lang.Weight)
 }
+
+// length2 is a length behind a word that is always the same: `from top 4`, `glue centre 4`.
+func length2[T any](name, word, doc, example string, field func(*T) *Length) Slot {
+	s := length(name, doc, example, field)
+	s.Kind, s.Choices = AChoice, names(word)
+	s.set = func(d *decoder, node any, at, v *lang.Expr) {
+		n := d.number()
+		if n == nil {
+			d.fault(MissingValue, v.Span, "`%s %s` wants a size: write %s", name, word, quoted(example))
+			return
+		}
+		d.length(n, field(node.(*T)))
+	}
+	return s
+}

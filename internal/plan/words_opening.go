@@ -36,6 +36,7 @@ func openingWords() []Word {
 		one(func(d *Drawer) **Reveal { return &d.Reveal }, revealWord(InDrawer)),
 	}
 	words = append(words, useWordsOfDoors()...)
+	words = append(words, lidWords()...)
 	return append(words, drawerChildren()...)
 }
 
@@ -159,8 +160,8 @@ func drawerChildren() []Word {
 			func(d *Drawer) **DrawerPart { return &d.FrontAs },
 			flag("applied", "it stands before a box of four sides", "front oak 3/4 applied", func(p *DrawerPart) *Flag { return &p.Applied })),
 		part("back", "its back", "back grooved", func(d *Drawer) **DrawerPart { return &d.BackAs },
-			choice("meets", "the bottom passes under it, or it is grooved too", "back grooved", "under grooved",
-				func(p *DrawerPart) *Choice { return &p.Back }).unnamed().or("under")),
+			bare("under", "the bottom passes under it, which is what an unsaid back is", func(p *DrawerPart) *Choice { return &p.Back }),
+			bare("grooved", "it is grooved for the bottom, as the sides are", func(p *DrawerPart) *Choice { return &p.Back })),
 		part("side", "its sides", "side oak 1/2", func(d *Drawer) **DrawerPart { return &d.SideAs }),
 		one(func(d *Drawer) **DrawerBottom { return &d.BottomAs }, Word{
 			Names: names("bottom"), In: InDrawer, Opens: InDrawerBottom,
@@ -231,18 +232,60 @@ func useWordsOfDoors() []Word {
 			Doc:     "what presses on it, and how high",
 			Example: "leans 3lb at 9",
 			Slots: []Slot{
-				figure("force", "how hard", "leans 3lb", func(l *Leans) *Figure { return &l.Force }, lang.Weight, lang.Force).unnamed().must(),
+				force("force", "how hard", "leans 3lb", func(l *Leans) *Figure { return &l.Force }).unnamed().must(),
 				length("at", "how high from its lower end", "at 9", func(l *Leans) *Length { return &l.At }),
 			},
 		}),
 	}
 }
 
+// lidWords are what a lid takes of a door's words.
+func lidWords() []Word {
+	words := []Word{fitWord(InLid, func(owner any) *Fit { return &lidOf(owner).Fit })}
+	reveal := revealWord(InLid)
+	reveal.grow = func(_ *decoder, owner any, _ *lang.Statement) any {
+		d := lidOf(owner)
+		if d.Reveal == nil {
+			d.Reveal = new(Reveal)
+		}
+		return d.Reveal
+	}
+	words = append(words, reveal)
+	for _, u := range []struct {
+		word string
+		uses func(*Door) *[]*HardwareUse
+	}{
+		{"hinge", func(d *Door) *[]*HardwareUse { return &d.Hinges }},
+		{"latch", func(d *Door) *[]*HardwareUse { return &d.Latches }},
+		{"catch", func(d *Door) *[]*HardwareUse { return &d.Latches }},
+		{"lock", func(d *Door) *[]*HardwareUse { return &d.Latches }},
+		{"handle", func(d *Door) *[]*HardwareUse { return &d.Handles }},
+	} {
+		w := hardwareUseWord(u.word, InLid)
+		w.grow = func(_ *decoder, owner any, _ *lang.Statement) any {
+			use, uses := new(HardwareUse), u.uses(lidOf(owner))
+			*uses = append(*uses, use)
+			return use
+		}
+		words = append(words, w)
+	}
+	return words
+}
+
+// lidOf is what a lid says as a door.
+func lidOf(owner any) *Door {
+	m := owner.(*Member)
+	if m.Lid == nil {
+		m.Lid = new(Door)
+	}
+	return m.Lid
+}
+
 func hardwareUseWord(word string, in Place) Word {
 	slots := []Slot{
 		hardwareSlot(word),
 		lengths("at", "from the lower or left end to its centre", "at 3, 14", func(u *HardwareUse) *[]Length { return &u.At }),
-		length("from-top", "from the upper end to its centre", "from-top 4", func(u *HardwareUse) *Length { return &u.FromTop }),
+		length2("from", "top", "from the upper end to its centre", "from top 4", func(u *HardwareUse) *Length { return &u.FromTop }),
 		length("ends", "clear at both ends, the rest even between", "ends 3", func(u *HardwareUse) *Length { return &u.Ends }),
 		flag("in-line", "level with the inner edges of the rails", "in-line", func(u *HardwareUse) *Flag { return &u.InLine }),
 		flag("centred", "in the middle", "centred", func(u *HardwareUse) *Flag { return &u.Centred }),
@@ -267,16 +310,20 @@ func hardwareUseWord(word string, in Place) Word {
 	return Word{
 		Names: names(word), In: in, Opens: InHardwareUse,
 		Doc:     "the " + word + " that it has, and where that sits",
-		Example: word + " brass at 13",
+		Example: hardwareExamples[word] + " at 13",
 		Slots:   slots,
 	}
+}
+
+var hardwareExamples = map[string]string{
+	"hinge": "hinge brass", "latch": "latch ball", "catch": "catch roller", "lock": "lock till", "bolt": "bolt barrel", "handle": "handle bow",
 }
 
 // hardwareSlot names the piece that is used; it must be of the word's kind.
 func hardwareSlot(word string) Slot {
 	wants := "a " + word
 	return Slot{
-		Name: word, Doc: "which one, as it is drawn elsewhere", Example: word + " brass", Kind: ARef, Wants: wants,
+		Name: word, Doc: "which one, as it is drawn elsewhere", Example: hardwareExamples[word], Kind: ARef, Wants: wants,
 		Positional: true, NameOnly: true, Must: true,
 		set: func(d *decoder, node any, _, v *lang.Expr) {
 			u := node.(*HardwareUse)

@@ -157,7 +157,7 @@ func TestFieldsAreSetOnce(t *testing.T) {
 				t.Errorf("`%s` makes no node", w.Name())
 				break
 			}
-			d.line = line{levels: []level{{w.Opens, w, node}}}
+			d.line = line{values: behind(t, slot, value), levels: []level{{w.Opens, w, node}}}
 			before := fields(node)
 			slot.set(d, node, at, value)
 			changed := false
@@ -229,6 +229,20 @@ func exampleValue(t *testing.T, slot *Slot) *lang.Expr {
 		what, _ := counted(slot, v)
 		if slot.takes(what) && !(slot.Kind == AExpr && what.Op == lang.Text || isNumeric(slot) && what.Op == lang.Name) {
 			return what
+		}
+	}
+	return nil
+}
+
+// behind is what follows a value in the example of a setting that reads on: `from top 4`.
+func behind(t *testing.T, slot *Slot, value *lang.Expr) []lang.Expr {
+	if slot.Example == "" || slot.Kind != AChoice {
+		return nil
+	}
+	values := parseLine(t, slot.Example).Values
+	for i := range values {
+		if values[i].Text == value.Text {
+			return values[i+1:]
 		}
 	}
 	return nil

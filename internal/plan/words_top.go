@@ -67,7 +67,7 @@ func topWords() []Word {
 			decode:  (*decoder).buildLine,
 		},
 		assemblyWord("frame", Frame, "sticks in one plane", "frame door { wide 18 ; high 30 ; thick 3/4 ; across { stile left 2 ; open ; stile right 2 } }"),
-		assemblyWord("case", Case, "boards that fill the depth", "case carcass { wide 30 ; high 40 ; deep 12 ; across { side left ; open ; side right } }"),
+		assemblyWord("case", Case, "boards that fill the depth", "case carcass { of oak 3/4 ; wide 30 ; high 40 ; deep 12 ; across { side left ; open ; side right } }"),
 		assemblyWord("assembly", Group, "members, frames and cases that stand together", "assembly base { wide 40 ; high 28 ; deep 20 ; across { leg left 2 ; space ; leg right 2 } }"),
 		{
 			Names: names("part"), In: AtTop | InPattern, Opens: InPart | InMember,
