@@ -98,8 +98,9 @@ func (l *lister) assembly(a *plan.Assembly) {
 				l.member(n, path, pieces)
 			}
 		case *plan.Panel:
-			r := Row{In: path, Count: pieces, Material: materialOf(n.Of), Grain: n.Grain.String(), Span: n.Span}
+			r := Row{In: path, Count: pieces, Grain: n.Grain.String(), Span: n.Span}
 			r.size(n.Size)
+			r.of(n.Of)
 			l.edging(&r, n.Size, n.Grain, plan.Behind, n.Edging)
 			l.compare(&r, n.Size, n.Worked)
 			r.made(n.Made)
@@ -121,9 +122,9 @@ func (l *lister) member(m *plan.Member, in string, pieces int) {
 	if m.In == nil {
 		name = plan.PathOf(m)
 	}
-	r := Row{In: in, Count: pieces, Material: materialOf(m.Of), Grain: m.Grain.String(), Span: m.Span}
+	r := Row{In: in, Count: pieces, Grain: m.Grain.String(), Span: m.Span}
 	r.size(m.Size)
-	l.edging(&r, m.Size, m.Grain, m.Flat, m.Edging)
+	r.of(m.Of)
 	l.describe(&r, m)
 	l.ends(m, &r)
 	l.add(m.Word, name, r)
@@ -145,22 +146,23 @@ func (l *lister) part(part *plan.Part) {
 		used[m.In] += max(l.pieces[m.In], 1)
 		count = max(count, used[m.In])
 	}
-	r := Row{In: strings.Join(in, ", "), Count: atMost(count), Material: materialOf(part.Of), Span: part.Span}
+	r := Row{In: strings.Join(in, ", "), Count: atMost(count), Span: part.Span}
 	r.size(part.Size)
-	grain, flat := plan.Across, plan.Down // it has no place: its length is its grain, its front a long edge
-	l.edging(&r, part.Size, grain, flat, part.Edging)
+	r.of(part.Of)
 	l.describe(&r, &part.Member)
 	l.ends(&part.Member, &r)
 	l.add(part.Word, plan.PathOf(part), r)
 }
 
 func (l *lister) describe(r *Row, m *plan.Member) {
+	grain, wide, flat := lies(m)
+	l.edging(r, m.Size, grain, flat, m.Edging)
 	l.compare(r, m.Size, m.Worked)
 	if n := m.Boards.Or(1); n > 1 {
 		r.note("glued up from %d boards", n)
 	}
 	if m.Over != nil && m.Parent != nil {
-		r.note("stands over its place of %s x %s", l.cell(m, m.Grain), l.cell(m, across(m)))
+		r.note("stands over its place of %s x %s", l.cell(m, grain), l.cell(m, wide))
 	}
 	r.made(m.Made)
 }
@@ -177,13 +179,17 @@ func (l *lister) compare(r *Row, size, worked plan.Size3) {
 	}
 }
 
-// across is the axis of a member's width.
-func across(m *plan.Member) plan.Axis {
-	return plan.Across + plan.Down + plan.Behind - m.Grain - m.Flat
+// lies says how a member lies: which way its grain, its width and its thickness go. What has
+// no place in a layout, a declared part or a top by itself, is taken to lie level.
+func lies(m *plan.Member) (grain, wide, flat plan.Axis) {
+	if m.Grain == m.Flat {
+		return plan.Across, plan.Behind, plan.Down
+	}
+	return m.Grain, plan.Across + plan.Down + plan.Behind - m.Grain - m.Flat, m.Flat
 }
 
 func (l *lister) cell(m *plan.Member, a plan.Axis) string {
-	if a > plan.Behind || !m.Cell[a].Sized {
+	if !m.Cell[a].Sized {
 		return unknown
 	}
 	return l.plan.Show(m.Cell[a].Size)
@@ -200,7 +206,8 @@ func (l *lister) ends(m *plan.Member, r *Row) {
 	end.Count = atMost(2 * r.Count)
 	end.Edged, end.Notes = false, nil
 	end.Long, end.Wide = r.Wide, b.Wide
-	end.Grain = across(m).String()
+	_, wide, _ := lies(m)
+	end.Grain = wide.String()
 	end.In = plan.PathOf(m)
 	l.add("breadboard", "breadboard ends", end)
 
@@ -257,6 +264,14 @@ func (l *lister) drawer(d *plan.Drawer, pieces int) {
 }
 
 func (r *Row) size(s plan.Size3) { r.Long, r.Wide, r.Thick = s.Long, s.Wide, s.Thick }
+
+// of names the stuff, and has its thickness as the plan writes it (`18mm`) where it is that.
+func (r *Row) of(s plan.Stuff) {
+	r.Material = materialOf(s)
+	if t := s.Thick(); t.Known() && r.Thick.Known() && wood.Same(t.Length, r.Thick.Length) {
+		r.Thick = t
+	}
+}
 
 func (r *Row) note(format string, args ...any) {
 	r.Notes = append(r.Notes, fmt.Sprintf(format, args...))

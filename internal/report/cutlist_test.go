@@ -130,7 +130,7 @@ func cupboard() *plan.Plan {
 	lay(ends, post(ends, "left"), post(ends, "right"))
 	lay(front, post(front, "left"), post(front, "right"))
 
-	slab := member(nil, "top", "slab", plan.Across, plan.Down, size(in(60), in(34), in(1)))
+	slab := member(nil, "top", "slab", 0, 0, size(in(60), in(34), in(1)))
 	slab.Of, slab.Boards = stuff(oak), times(6)
 	slab.Breadboard = &plan.Breadboard{Wide: in(3), Tongue: plan.Pair{Across: in(0.375), Deep: in(1)}}
 
