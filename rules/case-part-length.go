@@ -1,0 +1,52 @@
+package rules
+
+import (
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+)
+
+var casePartLength = &Rule{
+	Name: "case-part-length", Group: Lengths, Severity: diag.Error,
+	Summary: "a board of a case is cut to a length that its place and its joints do not give",
+	Doc: `A shelf that is cut to the clear width inside the case drops out of its dadoes, and a divider that is cut to
+the clear height stands short of its housings. A board that is too long keeps the sides from closing on their glue.
+
+The length is what is clear between the parts that the board meets, and what each end is let in: the depth of a housing
+or a dado, the rabbet into the thickness, the thickness of the mate where it is dovetailed or fingered through.
+
+Write the length that the working ends with, or leave it out: the cutting list prints it.`,
+	Sources: `The sum is arithmetic. Forms of housing and rabbet: W. Noyes, Handwork in Wood, 1910, joints no. 24 to 29.`,
+	Sound: `A shelf in dadoes and a divider in housings of another depth, each cut to the sum; a fixed top that runs
+over the sides and meets nothing.`,
+	Bad: `case books {
+  wide 31 1/2 ; high 36 ; deep 11
+  of pine 3/4
+  joint dado deep 3/8
+  across {
+    side left
+    down { top roof ; open ; shelf middle { cut 30 } ; open ; bottom floor }
+    side right
+  }
+}
+wood pine { species "eastern white pine" ; sawn flat }
+climate { shop 8% ; dry 6% ; humid 11% }
+`,
+	Good: `case books {
+  wide 31 1/2 ; high 36 ; deep 11
+  of pine 3/4
+  joint dado deep 3/8
+  across {
+    side left
+    down { top roof ; open ; shelf middle { cut 30 3/4 } ; open ; bottom floor }
+    side right
+  }
+}
+wood pine { species "eastern white pine" ; sawn flat }
+climate { shop 8% ; dry 6% ; humid 11% }
+`,
+	Check: func(pass *Pass) {
+		checkLongs(pass, func(m *plan.Member, kind string) bool {
+			return m.Board() && kind == ""
+		}, span{"clear between its mates", "what is clear between its mates, without the joints"}, noTrim)
+	},
+}

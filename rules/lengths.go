@@ -1,0 +1,234 @@
+package rules
+
+// What the rules about lengths share: a stated length held against what its place and its
+// joints make of it.
+
+import (
+	"fmt"
+	"iter"
+	"strconv"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+func quote(s string) string { return strconv.Quote(s) }
+
+func itoa(n int) string { return strconv.Itoa(n) }
+
+// agree reports whether a stated length is the one worked out, as closely as the shop
+// measures.
+func agree(p *plan.Plan, said, worked wood.Length) bool {
+	return !wood.Over((said - worked).Abs(), p.Tape.Tolerance())
+}
+
+// exact is a worked-out length for a message: where it lies between two marks, with the
+// nearest one.
+func exact(p *plan.Plan, l wood.Length) string {
+	if p.Tape.OnMark(l) {
+		return p.Show(l)
+	}
+	return p.Show(l) + " (≈ " + p.Tape.Nearest(l) + ")"
+}
+
+// cutTo is the length to write in a plan: the nearest mark where that agrees with what is
+// worked out. It bears its unit where the place where it is written may have another.
+func cutTo(p *plan.Plan, said diag.Span, l wood.Length) string {
+	shown := p.Show(l)
+	if n := p.Tape.Nearest(l); agree(p, p.Tape.Floor(l+p.Tape.Finest()/2), l) {
+		shown = n
+	}
+	switch {
+	case said.File == p.File:
+		return shown
+	case p.Tape.Metric:
+		return shown + " mm"
+	}
+	return shown + " in"
+}
+
+// stated is a length that a plan states: where, and in which words.
+type stated struct {
+	plan.Length
+	setting string     // the setting that states it: cut, long, size
+	thing   any        // what states it: the member, or the part that it is
+	of      *plan.Item // the same
+	made    bool       // it is cut already
+}
+
+// statedLongs are the lengths that are stated for a member, the one that the saw follows first.
+func statedLongs(m *plan.Member) []stated {
+	var all []stated
+	add := func(l plan.Length, setting string, thing any, of *plan.Member) {
+		if l.Known() {
+			all = append(all, stated{l, setting, thing, &of.Item, of.Made.On})
+		}
+	}
+	add(m.Cut, "cut", m, m)
+	add(m.Long, "long", m, m)
+	if part := m.Part.To; part != nil {
+		add(part.Cut, "cut", part, &part.Member)
+		add(part.Long, "long", part, &part.Member)
+		add(part.Blank.Long, "size", part, &part.Member)
+	}
+	return all
+}
+
+// span says what stands between the joints of a part: to the working, and to a maker who cut the
+// part to it.
+type span struct{ label, note string }
+
+// checkLongs reports every member whose stated length is not what its place and its joints
+// make of it. It looks at those that belong to the rule: by the member itself and by the kind
+// of joint, if any, by which it is mitred or lapped. trim is how much longer a kind may be at
+// each end, to be levelled once it is glued.
+func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, between span, trim func(kind string) wood.Length) {
+	p := pass.Plan
+	type saying struct {
+		at    diag.Span
+		build *plan.Build
+	}
+	seen := make(map[saying]bool) // a length is stated once for all that `each` or a part says it of
+	needs, as := neededAt(p), cutAs(p)
+	for m := range p.Members() {
+		if !m.Worked.Long.Known() || !meetsMembers(m) {
+			continue
+		}
+		for _, said := range statedLongs(m) {
+			needed := m.Worked.Long.Length
+			if agree(p, said.Length.Length, needed) || !belongs(m, as[m]) {
+				continue
+			}
+			if more := said.Length.Length - needed; more > 0 && !wood.Over(more, 2*trim(as[m])+p.Tape.Tolerance()) {
+				continue
+			}
+			key := saying{said.Span, m.In.Build}
+			if seen[key] {
+				break
+			}
+			seen[key] = true
+			paper := room(p, m, m.Grain, between.label)
+			addEnds(paper, m)
+			addOver(paper, m)
+			paper.Equals("needed")
+			f := diag.Finding{
+				Subject: plan.PathOf(said.thing),
+				Span:    standing(said.of.Span, said.Span),
+				Message: fmt.Sprintf("%s %s but must be %s", titled(said.of), saidLong(p, said), exact(p, needed)),
+				Working: paper.Working(),
+			}
+			if said.thing != m {
+				f.Notes = append(f.Notes, diag.Note{Span: m.Span, Message: "it is used here as " + titled(&m.Item)})
+			}
+			if clear := m.Cell[m.Grain].Size; agree(p, said.Length.Length, clear) && !agree(p, clear, needed) {
+				f.Notes = append(f.Notes, diag.Note{Span: said.Span, Message: "this is " + between.note})
+			}
+			f.Fixes = mendLong(p, said, needed, needs[said.Span])
+			pass.Report(f)
+			break
+		}
+	}
+}
+
+// meetsMembers reports whether something stands at each jointed end of a member that the joint can
+// go into. Where an opening or a panel does, its length means nothing yet.
+func meetsMembers(m *plan.Member) bool {
+	for _, e := range m.Ends {
+		if e != nil && len(e.Mates) == 0 && e.Adds.Length != 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// addOver adds how far a laid-out top stands beyond its place.
+func addOver(paper *plan.Paper, m *plan.Member) {
+	if o := m.Over; o != nil && m.Grain == plan.Across && o.Ends.Known() {
+		paper.Plus(o.Ends.Length, "over the left end").Plus(o.Ends.Length, "over the right end")
+	}
+}
+
+func saidLong(p *plan.Plan, said stated) string {
+	if said.setting == "cut" {
+		return "is cut " + p.ShowSaid(said.Length)
+	}
+	return "is " + p.ShowSaid(said.Length) + " long"
+}
+
+// need is what the members for which one line states a length need.
+type need struct {
+	length wood.Length
+	differ bool
+}
+
+// neededAt says of every place that states a length what is needed of it: a line in a
+// pattern, in `each` or in a part may speak for several members.
+func neededAt(p *plan.Plan) map[diag.Span]need {
+	needs := make(map[diag.Span]need)
+	for m := range p.Members() {
+		for _, said := range statedLongs(m) {
+			n, again := needs[said.Span]
+			if again && (!m.Worked.Long.Known() || !wood.Same(n.length, m.Worked.Long.Length)) {
+				n.differ = true
+			}
+			if !again {
+				n = need{m.Worked.Long.Length, !m.Worked.Long.Known()}
+			}
+			needs[said.Span] = n
+		}
+	}
+	return needs
+}
+
+// mendLong proposes the length that is needed. Wood that is cut already can only be made
+// shorter.
+func mendLong(p *plan.Plan, said stated, needed wood.Length, n need) []diag.Fix {
+	write := cutTo(p, said.Span, needed)
+	if said.made {
+		if over := said.Length.Length - needed; over > 0 {
+			return []diag.Fix{{Title: fmt.Sprintf("cut %s off it", exact(p, over))}}
+		}
+		return nil
+	}
+	title := fmt.Sprintf("write `%s %s`", said.setting, write)
+	if said.setting == "size" {
+		title = fmt.Sprintf("write `%s` for its length", write)
+	}
+	fix := diag.Fix{Title: title}
+	if !n.differ {
+		fix.Edits = []diag.Edit{{Span: said.Span, Text: write}}
+	}
+	return []diag.Fix{fix}
+}
+
+func noTrim(string) wood.Length { return 0 }
+
+// cutAs says of the members that are mitred or lapped, at their own ends or by those that meet
+// them, by which kind of joint: their lengths have rules of their own.
+func cutAs(p *plan.Plan) map[*plan.Member]string {
+	as := make(map[*plan.Member]string)
+	for e := range ends(p) {
+		switch kind := e.Joint.Kind.Is; kind {
+		case plan.Mitre, plan.HalfLap, plan.Bridle:
+			as[e.Of.(*plan.Member)] = kind
+			for _, mate := range e.Mates {
+				as[mate] = kind
+			}
+		}
+	}
+	return as
+}
+
+// ends ranges over the ends of members that meet something and are joined to it.
+func ends(p *plan.Plan) iter.Seq[*plan.End] {
+	return func(yield func(*plan.End) bool) {
+		for _, a := range p.Assemblies {
+			for _, e := range a.Ends {
+				if e != nil && e.Joint != nil && !yield(e) {
+					return
+				}
+			}
+		}
+	}
+}
