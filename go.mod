@@ -1,6 +1,6 @@
 module plancheck
 
-go 1.26.8
+go 1.26.0
 
 require (
 	github.com/alecthomas/participle/v2 v2.1.4 // indirect
