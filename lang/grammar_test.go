@@ -254,6 +254,10 @@ func TestLimits(t *testing.T) {
 			t.Errorf("%s: %d findings", name, len(found))
 		}
 	}
+	_, found := parse(t, strings.Repeat("½\n", 3*maxFaults))
+	if n := len(found); n > maxFaults+2*windowLines || !strings.Contains(found[n-1].Message, "the rest is not read") {
+		t.Errorf("endless faults: %d findings, at last %q", n, found[n-1].Message)
+	}
 	deep := "a 1" + strings.Repeat(" + 1", maxTokens/2-2)
 	if again := Format(sound(t, deep)); again != deep+"\n" {
 		t.Error("the longest sum is not written as it stood")

@@ -8,7 +8,8 @@ import "plancheck/internal/diag"
 // Syntax, one for each broken line, and everything else is in the tree. A statement
 // whose line is broken stays in the tree as far as it was understood (its word, the
 // values before the fault, its block) and is marked Faulty; its Word is empty where
-// not even that could be read. Time and memory grow with the length of the text.
+// not even that could be read. Time and memory grow with the length of the text, and
+// reading stops, with a finding, at a length or a number of faults that no plan has.
 func Parse(f *diag.File) (*Tree, []diag.Finding) {
 	b := newBuilder(f, byBraces)
 	b.run()
@@ -40,6 +41,7 @@ type builder struct {
 	plain     place // of the last statement of the innermost block, if it began a line and opened no block
 	braceLine int   // where the last stray brace was reported: one more than the offset of its line
 
+	statements int // read so far
 	found      []diag.Finding
 	faults     int // how much the reading had to put up with
 	unbalanced int // braces without a counterpart
@@ -55,6 +57,13 @@ type opener struct {
 func newBuilder(f *diag.File, r reading) *builder {
 	return &builder{scan: newScanner(f), read: r, tree: &Tree{File: f}}
 }
+
+// A text with more than this is no plan. The rest of it is not read, so that it cannot
+// eat the machine.
+const (
+	maxStatements = 4_000_000
+	maxFaults     = 10_000
+)
 
 func (b *builder) run() {
 	s := b.scan
@@ -79,6 +88,11 @@ func (b *builder) run() {
 				b.beforeEnd = p.brace + 1
 			}
 		}
+		if b.statements > maxStatements || b.faults+len(s.found) > maxFaults {
+			f := fault(s.at, s.at, "the rest is not read: a plan has at most %d lines, and at most %d that are broken", maxStatements, maxFaults)
+			b.report(f)
+			break
+		}
 	}
 	b.unclosed(0, len(s.text))
 	b.tree.Body = exact(b.pending)
@@ -87,6 +101,7 @@ func (b *builder) run() {
 // line takes in a statement.
 func (b *builder) line(p piece, l *line) {
 	st := &l.Statement
+	b.statements++
 	st.own(b.scan.file)
 	b.beforeEnd = int(st.Span.End)
 	if b.skipped == 0 {
@@ -104,17 +119,18 @@ func (b *builder) line(p piece, l *line) {
 // opener gives a brace that stands by itself to the statement on the line before it;
 // without one it opens a block of no word.
 func (b *builder) opener(p piece) {
-	f := fault(p.brace, p.brace+1, "`{` stands on the line of what it opens, such as `case carcass {`")
 	st := b.lastStatement()
 	if b.skipped > 0 {
 		b.openBlock(st, p)
 		return
 	}
+	f := fault(p.brace, p.brace+1, "`{` stands on the line of what it opens, such as `case carcass {`")
 	if p.first && b.before.kind == aLine && st != nil && b.plain.first {
-		end := int(st.Span.End)
-		fix := safe(rewrite(end, end, " {", "`{` behind "+quote(st.Head().Text())))
-		fix.Edits = append(fix.Edits, diag.Edit{Span: b.scan.span(p.brace, p.brace+1)})
-		f.Fixes = []diag.Fix{fix}
+		if end := int(st.Span.End); !st.Faulty {
+			fix := safe(rewrite(end, end, " {", "`{` behind "+quote(st.Head().Text())))
+			fix.Edits = append(fix.Edits, diag.Edit{Span: b.scan.span(p.brace, p.brace+1)})
+			f.Fixes = []diag.Fix{fix}
+		}
 		p.place = b.plain
 	} else {
 		st = &Statement{Span: b.scan.span(p.brace, p.brace+1)}
