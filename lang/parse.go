@@ -2,7 +2,11 @@ package lang
 
 // From the text to the tree: lines are parsed one by one, a stack makes the blocks.
 
-import "plancheck/internal/diag"
+import (
+	"strings"
+
+	"plancheck/internal/diag"
+)
 
 // Parse reads a plan. It never fails: what cannot be read is a finding of the rule
 // Syntax, one for each broken line, and everything else is in the tree. A statement
@@ -116,7 +120,7 @@ func (b *builder) line(p piece, l *line) {
 	}
 }
 
-// opener gives a brace that stands by itself to the statement on the line before it;
+// opener gives a brace that stands alone on its line to the statement on the line before it;
 // without one it opens a block of no word.
 func (b *builder) opener(p piece) {
 	st := b.lastStatement()
@@ -125,9 +129,9 @@ func (b *builder) opener(p piece) {
 		return
 	}
 	f := fault(p.brace, p.brace+1, "`{` stands on the line of what it opens, such as `case carcass {`")
-	if p.first && b.before.kind == aLine && st != nil && b.plain.first {
+	if p.first && b.lineEnds(p.brace+1) && b.before.kind == aLine && st != nil && b.plain.first {
 		if end := int(st.Span.End); !st.Faulty {
-			fix := safe(rewrite(end, end, " {", "`{` behind "+quote(st.Head().Text())))
+			fix := rewrite(end, end, " {", "`{` behind "+quote(st.Head().Text()))
 			fix.Edits = append(fix.Edits, diag.Edit{Span: b.scan.span(p.brace, p.brace+1)})
 			f.Fixes = []diag.Fix{fix}
 		}
@@ -140,6 +144,12 @@ func (b *builder) opener(p piece) {
 	st.Faulty = true
 	b.reportBrace(f, p)
 	b.openBlock(st, p)
+}
+
+// lineEnds reports whether nothing but a comment stands behind at on its line.
+func (b *builder) lineEnds(at int) bool {
+	at = blanksEnd(b.scan.text, at)
+	return at == len(b.scan.text) || strings.IndexByte("\r\n#", b.scan.text[at]) >= 0
 }
 
 // lastStatement is the last of the innermost open block; nil if it has none yet.
