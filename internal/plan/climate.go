@@ -2,10 +2,7 @@ package plan
 
 // The moisture that the wood of a plan meets.
 
-import (
-	"plancheck/internal/diag"
-	"plancheck/internal/wood"
-)
+import "plancheck/internal/wood"
 
 // climate works out the moisture content of each air: as stated, by the air's temperature
 // and humidity, or the published average.
@@ -39,8 +36,9 @@ func (r *resolver) species(m *Material) {
 		r.fault(UnknownName, said.Span, "%s fits several woods: write which one, such as %s", quoted(said.Text), quotedList(few(several)))
 		return
 	}
-	f := r.fault(UnknownName, said.Span, "the shelf has no species %s%s", quoted(said.Text), didYouMean(said.Text, wood.Names()))
-	if near := diag.Nearest(said.Text, wood.Names()); near != "" {
+	near := r.nearest(said.Text, wood.Names)
+	f := r.fault(UnknownName, said.Span, "the shelf has no species %s%s", quoted(said.Text), didYouMean(near))
+	if near != "" {
 		f.mend("write \""+near+"\"", said.Span, "\""+near+"\"")
 	}
 }

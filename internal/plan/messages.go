@@ -38,6 +38,29 @@ func (d *decoder) unknownWord(levels []level, word string, at diag.Span) {
 	if word == "" {
 		return // the line could not be read, and that was reported
 	}
+	known := func() []string { return wordsAt(levels) }
+	where := "in a plan"
+	if l := levels[len(levels)-1]; l.word != nil {
+		where = "in `" + l.word.Name() + "`"
+	}
+	near := d.nearest(word, known)
+	var f *fault
+	switch {
+	case near != "":
+		f = d.fault(UnknownWord, at, "`%s` does not stand %s: did you mean `%s`?", word, where, near)
+		f.mend("write `"+near+"`", at, near)
+	case len(index().byName[word]) > 0:
+		f = d.fault(UnknownWord, at, "`%s` does not stand %s, but in %s", word, where, placesOf(word))
+	case d.scope.find(word) != nil:
+		f = d.fault(UnknownWord, at, "`%s` is no setting %s: write `(%s)` if its value is meant", word, where, word)
+	default:
+		f = d.fault(UnknownWord, at, "`%s` is no word that stands %s", word, where)
+		f.Fixes = []diag.Fix{{Title: "write one of " + quotedList(few(known()))}}
+	}
+}
+
+// wordsAt is every word and setting that a line may begin with.
+func wordsAt(levels []level) []string {
 	var known []string
 	for _, l := range levels {
 		for _, w := range wordsIn(l.place) {
@@ -51,24 +74,7 @@ func (d *decoder) unknownWord(levels []level, word string, at diag.Span) {
 			}
 		}
 	}
-	where := "in a plan"
-	if l := levels[len(levels)-1]; l.word != nil {
-		where = "in `" + l.word.Name() + "`"
-	}
-	near := diag.Nearest(word, known)
-	var f *fault
-	switch {
-	case near != "":
-		f = d.fault(UnknownWord, at, "`%s` does not stand %s: did you mean `%s`?", word, where, near)
-		f.mend("write `"+near+"`", at, near)
-	case len(index().byName[word]) > 0:
-		f = d.fault(UnknownWord, at, "`%s` does not stand %s, but in %s", word, where, placesOf(word))
-	case d.scope.find(word) != nil:
-		f = d.fault(UnknownWord, at, "`%s` is no setting %s: write `(%s)` if its value is meant", word, where, word)
-	default:
-		f = d.fault(UnknownWord, at, "`%s` is no word that stands %s", word, where)
-		f.Fixes = []diag.Fix{{Title: "write one of " + quotedList(few(known))}}
-	}
+	return known
 }
 
 // few is a short list of what may stand somewhere.
@@ -106,13 +112,16 @@ func placesOf(word string) string {
 }
 
 func (d *decoder) unknownEach(said lang.Expr) {
-	var known []string
-	for _, w := range wordsIn(InList) {
-		if w.Opens != InList {
-			known = append(known, w.Names...)
+	near := d.nearest(said.Text, func() []string {
+		var known []string
+		for _, w := range wordsIn(InList) {
+			if w.Opens != InList {
+				known = append(known, w.Names...)
+			}
 		}
-	}
-	d.fault(UnknownWord, said.Span, "`each` wants what stands in a list, such as `rail`, not `%s`%s", said.Text, didYouMean(said.Text, known))
+		return known
+	})
+	d.fault(UnknownWord, said.Span, "`each` wants what stands in a list, such as `rail`, not `%s`%s", said.Text, didYouMean(near))
 }
 
 // unnamed reports a value that no setting asks for.
@@ -132,33 +141,41 @@ func (d *decoder) unnamed(v *lang.Expr) {
 func (r *resolver) unknownName(e *lang.Expr, name string, sc *scope, wants string) {
 	at := e.Span
 	at.End = at.Start + int32(len(name))
-	var known []string
-	for s := sc; s != nil; s = s.outer {
-		for k := range s.names {
-			known = append(known, k)
-		}
-	}
-	slices.Sort(known)
-	if wants == jointWanted {
-		known = append(known, jointKindNames()...)
-	}
 	if before, after, ok := strings.Cut(name, "-"); ok && sc.find(before) != nil {
 		f := r.fault(UnknownName, at, "nothing is called `%s`", name)
 		f.mend("write `"+before+" - "+after+"`, with blanks, to subtract", at, before+" - "+after)
 		return
 	}
-	f := r.fault(UnknownName, at, "nothing is called `%s`, and %s is wanted here%s", name, wants, didYouMean(name, known))
-	if near := diag.Nearest(name, known); near != "" {
+	near := r.nearest(name, func() []string {
+		if wants == jointWanted {
+			return append(sc.known(), jointKindNames()...)
+		}
+		return sc.known()
+	})
+	f := r.fault(UnknownName, at, "nothing is called `%s`, and %s is wanted here%s", name, wants, didYouMean(near))
+	if near != "" {
 		f.mend("write `"+near+"`", at, near)
 	}
 }
 
+// known is every name that can be found in a scope, in order.
+func (sc *scope) known() []string {
+	var names []string
+	for ; sc != nil; sc = sc.outer {
+		for name := range sc.names {
+			names = append(names, name)
+		}
+	}
+	slices.Sort(names)
+	return names
+}
+
 // unknownInside reports a name or a size that a thing does not have.
 func (r *resolver) unknownInside(e *lang.Expr, thing any, name string) {
-	known := insideNames(thing)
-	f := r.fault(UnknownName, e.Span, "%s has nothing called `%s`%s", kindOf(thing), name, didYouMean(name, known))
-	if len(known) > 0 {
-		f.note(e.Span, "it has "+quotedList(few(known)))
+	near := r.nearest(name, func() []string { return insideNames(thing) })
+	f := r.fault(UnknownName, e.Span, "%s has nothing called `%s`%s", kindOf(thing), name, didYouMean(near))
+	if near == "" {
+		f.note(e.Span, "it has "+quotedList(few(insideNames(thing))))
 	}
 }
 
@@ -214,11 +231,24 @@ func firstSize(thing any) string {
 	return "wide"
 }
 
-func didYouMean(word string, known []string) string {
-	if near := diag.Nearest(word, known); near != "" {
-		return ": did you mean `" + near + "`?"
+// maxGuesses is for how many words and names of a plan the nearest known one is sought: a
+// text that is full of unknown names is no plan, and each search looks at all of them.
+const maxGuesses = 200
+
+// nearest is the known word or name that one is most likely meant to be; "" where none is
+// near.
+func (r *resolver) nearest(word string, known func() []string) string {
+	if r.guesses++; r.guesses > maxGuesses {
+		return ""
 	}
-	return ""
+	return diag.Nearest(word, known())
+}
+
+func didYouMean(near string) string {
+	if near == "" {
+		return ""
+	}
+	return ": did you mean `" + near + "`?"
 }
 
 // quoted puts a name or an example between marks; text from a plan is kept short.

@@ -6,6 +6,7 @@ package plan
 import (
 	"slices"
 
+	"plancheck/internal/diag"
 	"plancheck/lang"
 )
 
@@ -157,7 +158,7 @@ func (r *resolver) unknownTake(p *Pattern, v *lang.Expr) {
 	for _, t := range p.Takes {
 		known = append(known, t.Name.Text)
 	}
-	f := r.fault(UnknownName, v.Span, "pattern `%s` takes no %s%s", p.Name.Text, quoted(v.Span.Text()), didYouMean(v.Text, known))
+	f := r.fault(UnknownName, v.Span, "pattern `%s` takes no %s%s", p.Name.Text, quoted(v.Span.Text()), didYouMean(diag.Nearest(v.Text, known)))
 	f.note(p.Name.Span, "the pattern takes "+quotedList(known))
 }
 

@@ -30,6 +30,7 @@ type resolver struct {
 	looped     map[diag.Span]bool
 	statements int
 	unfolded   int
+	guesses    int
 }
 
 // Resolve works out the piece that a tree describes. The plan is always usable: what is

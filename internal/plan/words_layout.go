@@ -173,7 +173,7 @@ func memberChildren() []Word {
 				choice("end", "which end", "end left joint butt", "left right lower upper front back", func(e *EndJoint) *Choice { return &e.End }).unnamed().must(),
 			},
 		}),
-		many(func(m *Member) *[]*Edging { return &m.Edging }, edgingWord(InMember)),
+		edgingWord(InMember, func(m *Member) *[]*Edging { return &m.Edging }),
 		one(func(m *Member) **Over { return &m.Over }, Word{
 			Names: names("over"), In: InMember, Opens: InOver,
 			Doc:     "how far a top stands beyond what it lies on",
@@ -219,8 +219,10 @@ func sidePairWord(word, doc string, field func(*Member) *SidePair) Word {
 // memberOf is the member that a member or a part is.
 func memberOf(owner any) *Member { return ownerAs[Member](owner) }
 
-func edgingWord(in Place) Word {
-	return Word{
+// edgingWord is an edging of one edge. What `each` says of an edge holds where a part says
+// nothing of that edge itself.
+func edgingWord[O any](in Place, field func(*O) *[]*Edging) Word {
+	w := many(field, Word{
 		Names: names("edging"), In: in, Opens: InEdging,
 		Doc:     "a strip on an edge; the part's size is with it on",
 		Example: "edging front cherry 1/4",
@@ -232,7 +234,17 @@ func edgingWord(in Place) Word {
 			flag("mitred", "its corners are mitred", "mitred", func(e *Edging) *Flag { return &e.Mitred }),
 			flag("splined", "its corners are splined", "splined", func(e *Edging) *Flag { return &e.Splined }),
 		},
+	})
+	w.inherit = func(_ *decoder, owner, from any) {
+		to := field(ownerAs[O](owner))
+		for _, e := range *field(ownerAs[O](from)) {
+			said := func(own *Edging) bool { return own.Edge.Is == e.Edge.Is }
+			if !slices.ContainsFunc(*to, said) {
+				*to = append(*to, e)
+			}
+		}
 	}
+	return w
 }
 
 func placedWord(word string) Word {

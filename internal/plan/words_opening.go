@@ -29,7 +29,7 @@ func openingWords() []Word {
 			Example: "float loose",
 			Slots:   []Slot{flag("loose", "nothing keeps it in the middle", "float loose", func(f *Float) *Flag { return &f.Loose })},
 		}),
-		many(func(p *Panel) *[]*Edging { return &p.Edging }, edgingWord(InPanel)),
+		edgingWord(InPanel, func(p *Panel) *[]*Edging { return &p.Edging }),
 		fitWord(InDoor, func(owner any) *Fit { return &owner.(*Door).Fit }),
 		fitWord(InDrawer, func(owner any) *Fit { return &owner.(*Drawer).Fit }),
 		one(func(d *Door) **Reveal { return &d.Reveal }, revealWord(InDoor)),
