@@ -5,7 +5,6 @@ go 1.26.0
 require (
 	github.com/alecthomas/participle/v2 v2.1.4 // indirect
 	github.com/fatih/color v1.19.0 // indirect
-	github.com/google/renameio/v2 v2.0.2 // indirect
 	github.com/inconshreveable/mousetrap v1.1.0 // indirect
 	github.com/mattn/go-colorable v0.1.14 // indirect
 	github.com/mattn/go-isatty v0.0.20 // indirect
