@@ -298,13 +298,21 @@ func (s *Slot) wants() string {
 	return "a value"
 }
 
+// article puts "a" or "an" before a word.
+func article(word string) string {
+	if word != "" && strings.Contains("aeio", word[:1]) {
+		return "an " + word
+	}
+	return "a " + word
+}
+
 // kindOf says what a thing is: "a hinge", "rail `head`".
 func kindOf(thing any) string {
 	switch t := thing.(type) {
 	case *Let:
 		return "a value"
 	case *Assembly:
-		return "a " + t.Kind.String()
+		return article(t.Kind.String())
 	case *Build:
 		return "a build"
 	case *Pattern:
@@ -312,7 +320,7 @@ func kindOf(thing any) string {
 	case *Part:
 		return "a part"
 	case *Material:
-		return "a " + t.Kind.String()
+		return article(t.Kind.String())
 	case *Glue:
 		return "a glue"
 	case *Finish:
@@ -320,7 +328,7 @@ func kindOf(thing any) string {
 	case *Hinge:
 		return "a hinge"
 	case *Latch:
-		return "a " + t.Word
+		return article(t.Word)
 	case *Slide:
 		return "a slide"
 	case *Stay:
@@ -330,13 +338,13 @@ func kindOf(thing any) string {
 	case *Rod:
 		return "a rod"
 	case *Fastener:
-		return "a " + t.Word
+		return article(t.Word)
 	case *Joint:
 		return "a joint"
 	case *BoxPart:
 		return "a part of a drawer"
 	case Node:
-		return "a " + t.item().Word
+		return article(t.item().Word)
 	}
 	return "a thing of another kind"
 }

@@ -250,7 +250,7 @@ func edgingWord[O any](in Place, field func(*O) *[]*Edging) Word {
 func placedWord(word string) Word {
 	return Word{
 		Names: names(word), In: InList, Opens: InPlaced,
-		Doc:     "a " + word + " that is drawn elsewhere and stands here",
+		Doc:     article(word) + " that is drawn elsewhere and stands here",
 		Example: word + " left part end-" + word,
 		Slots: []Slot{
 			name(func(p *Placed) *Name { return &p.Name }).must(),

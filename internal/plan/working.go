@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/wood"
@@ -21,7 +22,7 @@ func (p *Plan) Show(l wood.Length) string { return p.Tape.Show(l) }
 // that a reader of the plan takes for the same length, else as Show has it.
 func (p *Plan) ShowSaid(l Length) string {
 	said := l.Span.Text()
-	if l.How != Written || !writtenFigure.MatchString(said) {
+	if l.How != Written || !writtenFigure().MatchString(said) {
 		return p.Show(l.Length)
 	}
 	bare := said[len(said)-1] <= '9' && said[len(said)-1] >= '0'
@@ -32,7 +33,9 @@ func (p *Plan) ShowSaid(l Length) string {
 }
 
 // writtenFigure is one number, with a unit or without; sums and names are none.
-var writtenFigure = regexp.MustCompile(`^[0-9.]['"0-9./ \t]*(?:mm|cm|m|in|ft)?$`)
+var writtenFigure = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`^[0-9.]['"0-9./ \t]*(?:mm|cm|m|in|ft)?$`)
+})
 
 // Paper takes down a sum line by line. It works out each result itself, so that no working
 // can fail to add up; lengths are those of the piece, and the figures are chosen when all
