@@ -2,6 +2,7 @@ package rules
 
 // All is every rule by name, and every fault that is found while a plan is read.
 var All = []*Rule{
+	backSize,
 	bridleDepths,
 	cannotUse,
 	casePartLength,
@@ -9,6 +10,7 @@ var All = []*Rule{
 	givenTwice,
 	lapDepths,
 	lapLength,
+	listSum,
 	loop,
 	looseTenonBottoms,
 	looseTenonShort,
@@ -17,6 +19,8 @@ var All = []*Rule{
 	mitreLength,
 	noHorns,
 	notAllowable,
+	panelSize,
+	rabbetShallow,
 	railLength,
 	syntax,
 	throughTenonFlush,

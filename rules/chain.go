@@ -178,6 +178,8 @@ func called(it *plan.Item) string {
 		return it.Word + " " + it.Row
 	case it.Name.Text != "":
 		return it.Word + " " + it.Name.Text
+	case it.Word == "across" || it.Word == "down" || it.Word == "behind":
+		return it.Word + " list"
 	}
 	return it.Word
 }
