@@ -112,6 +112,7 @@ type HardwareUse struct {
 	Latch  *Latch
 	Bolt   *Fastener
 	Handle *Handle
+	Rod    *Rod
 
 	At      []Length
 	FromTop Length

@@ -312,7 +312,10 @@ type Opening struct {
 }
 
 // Space is an open bay (open) or a place with nothing in it (space).
-type Space struct{ Opening }
+type Space struct {
+	Opening
+	Rods []*HardwareUse
+}
 
 // Panel is a panel in grooves, or a case's back.
 type Panel struct {

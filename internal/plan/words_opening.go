@@ -23,6 +23,7 @@ func openingWords() []Word {
 		openingWord("door", "an opening with a door in it", InDoor, func() *Door { return new(Door) }, func(d *Door) *Item { return &d.Item }, doorSlots()),
 		openingWord("drawer", "an opening with a drawer in it", InDrawer, func() *Drawer { return new(Drawer) }, func(d *Drawer) *Item { return &d.Item }, drawerSlots()),
 		betweenWord(),
+		many(func(s *Space) *[]*HardwareUse { return &s.Rods }, hardwareUseWord("rod", InSpace)),
 		one(func(p *Panel) **Float { return &p.Float }, Word{
 			Names: names("float"), In: InPanel, Opens: InFloat,
 			Doc:     "it is free to move; centred by a pin or spacers unless it is loose",
@@ -300,7 +301,7 @@ func hardwareUseWord(word string, in Place) Word {
 			length("out", "of the pin, beyond the edge of the door", "out 1/32", func(u *HardwareUse) *Length { return &u.Out }).or("half the reveal"),
 			length("rim", "from the edge of the door to the edge of the bore", "rim 4mm", func(u *HardwareUse) *Length { return &u.Rim }),
 		)
-	case "handle":
+	case "handle", "rod":
 	default:
 		slots = append(slots,
 			choice("on", "which edge it sits on", "on head", "free head foot", func(u *HardwareUse) *Choice { return &u.On }).or("free"),
@@ -316,7 +317,7 @@ func hardwareUseWord(word string, in Place) Word {
 }
 
 var hardwareExamples = map[string]string{
-	"hinge": "hinge brass", "latch": "latch ball", "catch": "catch roller", "lock": "lock till", "bolt": "bolt barrel", "handle": "handle bow",
+	"hinge": "hinge brass", "latch": "latch ball", "catch": "catch roller", "lock": "lock till", "bolt": "bolt barrel", "handle": "handle bow", "rod": "rod pole",
 }
 
 // hardwareSlot names the piece that is used; it must be of the word's kind.
@@ -342,6 +343,9 @@ func hardwareSlot(word string) Slot {
 				case *Handle:
 					u.Handle = t
 					return word == "handle"
+				case *Rod:
+					u.Rod = t
+					return word == "rod"
 				}
 				return false
 			})
