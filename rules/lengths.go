@@ -85,10 +85,6 @@ type span struct{ label, note string }
 // each end, to be levelled once it is glued.
 func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, between span, trim func(kind string) wood.Length) {
 	p := pass.Plan
-	type saying struct {
-		at    diag.Span
-		build *plan.Build
-	}
 	seen := make(map[saying]bool) // a length is stated once for all that `each` or a part says it of
 	needs, as := neededAt(p), cutAs(p)
 	for m := range p.Members() {
@@ -103,11 +99,9 @@ func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, betw
 			if more := said.Length.Length - needed; more > 0 && !wood.Over(more, 2*trim(as[m])+p.Tape.Tolerance()) {
 				continue
 			}
-			key := saying{said.Span, m.In.Build}
-			if seen[key] {
+			if again(seen, said.Span, m.In) {
 				break
 			}
-			seen[key] = true
 			paper := room(p, m, m.Grain, between.label)
 			addEnds(paper, m)
 			addOver(paper, m)
@@ -140,6 +134,25 @@ func meetsMembers(m *plan.Member) bool {
 		}
 	}
 	return true
+}
+
+// saying is a line that states a size, in what one build made: `each`, a row and a part say it of
+// several things.
+type saying struct {
+	at    diag.Span
+	build *plan.Build
+}
+
+// again reports whether a line was met before, and takes note of it. What stands in no assembly
+// is said of one thing alone.
+func again(seen map[saying]bool, at diag.Span, in *plan.Assembly) bool {
+	if in == nil {
+		return false
+	}
+	key := saying{at, in.Build}
+	before := seen[key]
+	seen[key] = true
+	return before
 }
 
 // addOver adds how far a laid-out top stands beyond its place.

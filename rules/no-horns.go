@@ -54,7 +54,7 @@ dowelled.`,
 	Figures: []*Figure{hornsInAll, nearEnd},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		seen := make(map[diag.Span]bool) // a part is used several times
+		seen := make(map[saying]bool)
 		for e := range ends(p) {
 			if kind := e.Joint.Kind.Is; kind != plan.Tenon && kind != plan.LooseTenon {
 				continue
@@ -65,11 +65,10 @@ dowelled.`,
 				}
 				left, of, at := longer(m)
 				near, toEnd := nearestEnd(m, plan.It(e.Of).Cell[m.Grain])
-				if of == nil || seen[at] || !near || !wood.Under(toEnd, pass.Length(nearEnd, plan.PathOf(m))) ||
-					!wood.Under(left, hornsInAll.Length-p.Tape.Tolerance()) {
+				if of == nil || !near || !wood.Under(toEnd, pass.Length(nearEnd, plan.PathOf(m))) ||
+					!wood.Under(left, hornsInAll.Length-p.Tape.Tolerance()) || again(seen, at, m.In) {
 					continue
 				}
-				seen[at] = true
 				pass.Report(diag.Finding{
 					Subject: plan.PathOf(m),
 					Span:    standing(of.Span, at),

@@ -134,3 +134,26 @@ func (r *resolver) fillPart(p *Part) {
 
 // Board reports whether a member is a board, and not a stick.
 func (m *Member) Board() bool { return boards[m.Word] }
+
+// Strips is how many strips of an edging come off the length, and off the width, of a board whose
+// grain runs along one axis and whose thickness lies along another. One on a face, or one that
+// does not say where it is, counts as none.
+func (e *Edging) Strips(grain, flat Axis) (long, wide int) {
+	axis, n := Across, 1
+	switch e.Edge.Is {
+	case "front", "back":
+		axis = Behind
+	case "left", "right":
+	case "ends":
+		axis, n = grain, 2
+	default:
+		return 0, 0
+	}
+	switch axis {
+	case grain:
+		return n, 0
+	case flat:
+		return 0, 0
+	}
+	return 0, n
+}

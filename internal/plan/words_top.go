@@ -78,9 +78,9 @@ func topWords() []Word {
 				count("count", "how many there are", "part leg x 4", func(p *Part) *Count { return &p.Count }).or("1"),
 				size3("size", "long (with the grain) x wide x thick", "size 28 1/4 x 2 x 2", func(p *Part) *Size3 { return &p.Blank }),
 			}, memberSlots(func(p *Part) *Member { return &p.Member })...),
-			grow: func(d *decoder, _ any, _ *lang.Statement) any {
+			grow: func(d *decoder, _ any, s *lang.Statement) any {
 				p := new(Part)
-				p.Word, p.source = "part", d.build
+				p.Word, p.Span, p.source = "part", s.Word.Span, d.build
 				d.plan.Parts = append(d.plan.Parts, p)
 				return p
 			},

@@ -291,21 +291,12 @@ func (l *lister) edging(r *Row, size plan.Size3, grain, flat plan.Axis, edging [
 	r.Edged, r.CoreLong, r.CoreWide = true, size.Long, size.Wide
 	for _, e := range edging {
 		thick := e.Of.Thick()
-		axis, times := plan.Across, 1
-		switch e.Edge.Is {
-		case "front", "back":
-			axis = plan.Behind
-		case "ends":
-			axis, times = grain, 2
+		long, wide := e.Strips(grain, flat)
+		for range long {
+			r.CoreLong = less(r.CoreLong, thick)
 		}
-		for range times {
-			switch axis {
-			case grain:
-				r.CoreLong = less(r.CoreLong, thick)
-			case flat: // a face has no edging; that is for a rule to say
-			default:
-				r.CoreWide = less(r.CoreWide, thick)
-			}
+		for range wide {
+			r.CoreWide = less(r.CoreWide, thick)
 		}
 		r.note("edging %s", strings.TrimSpace(fmt.Sprint(e.Edge.Is, " ", materialOf(e.Of), " ", show(l.plan, thick))))
 	}

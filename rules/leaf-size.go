@@ -1,0 +1,111 @@
+package rules
+
+import (
+	"fmt"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+var leafSize = &Rule{
+	Name: "leaf-size", Group: Lengths, Severity: diag.Error,
+	Summary: "a door's leaf is not the size of its opening less the reveals",
+	Doc: `One frame drawn for two doors fits both only if both openings are alike; a door whose size was taken before the
+reveals were changed binds in its opening, or shows a gap on one side.
+
+A leaf is its opening less one reveal at each side where a member stands, half of one between two doors, and what an overlay laps
+is added. A frame that states no size takes it from the first opening that it fills; the others are held against it here.
+
+Change the opening, the reveals or the leaf; or draw the second leaf by itself, as a pattern that takes its width.`,
+	Sources: `The sum is arithmetic.`,
+	Sound: `One frame in two openings that differ by less than half a mark; a frame that states the size that its opening
+gives; an overlay.`,
+	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
+wood oak { species "white oak" ; sawn quarter }
+case cupboard {
+  wide 40 ; high 30 ; deep 12
+  of oak 3/4
+  each door { leaf leaf-frame ; fit inset ; reveal 1/16 }
+  across { side left ; door near 19 { hang left } ; divider middle ; door far { hang right } ; side right }
+}
+frame leaf-frame x 2 {
+  thick 3/4
+  across { stile hinge-side 2 ; space ; stile latch-side 2 }
+}
+`,
+	Good: `climate { shop 8% ; dry 6% ; humid 11% }
+wood oak { species "white oak" ; sawn quarter }
+case cupboard {
+  wide 40 ; high 30 ; deep 12
+  of oak 3/4
+  each door { leaf leaf-frame ; fit inset ; reveal 1/16 }
+  across { side left ; door near { hang left } ; divider middle ; door far { hang right } ; side right }
+}
+frame leaf-frame x 2 {
+  thick 3/4
+  across { stile hinge-side 2 ; space ; stile latch-side 2 }
+}
+`,
+	Check: func(pass *Pass) {
+		p := pass.Plan
+		for d := range plan.AllOf[*plan.Door](p) {
+			for axis := plan.Across; axis <= plan.Down; axis++ {
+				leaf, name, at := leafOn(d, axis)
+				if !leaf.Known() || !d.Size[axis].Known() || agree(p, leaf.Length, d.Size[axis].Length) {
+					continue
+				}
+				c := chain{axis: axis, paper: p.Paper()}
+				c.leaf(d)
+				if !wood.Same(c.paper.Result(), d.Size[axis].Length) {
+					continue
+				}
+				c.equals("needed here")
+				size := [...]string{"wide", "high"}[axis]
+				f := diag.Finding{
+					Subject: plan.PathOf(d),
+					Span:    d.Leaf.Span,
+					Message: fmt.Sprintf("%s is %s %s, but %s wants a leaf %s %s", name, exact(p, leaf.Length), size,
+						titled(&d.Item), exact(p, d.Size[axis].Length), size),
+					Working: c.paper.Versus(leaf.Length, "it is").Working(),
+				}
+				if at.Known() {
+					f.Notes = append(f.Notes, diag.Note{Span: at, Message: "its size is stated here"})
+				} else if first, ok := filled(d); ok && first != d {
+					f.Notes = append(f.Notes, diag.Note{Span: first.Span, Message: "it takes its size from " + titled(&first.Item)})
+				}
+				pass.Report(f)
+			}
+		}
+	},
+}
+
+// leafOn is how wide or high the frame or the part is that a door has for a leaf, what it is called
+// and where that is stated.
+func leafOn(d *plan.Door, axis plan.Axis) (size plan.Length, name string, at diag.Span) {
+	switch leaf := d.Leaf; {
+	case leaf.Frame != nil:
+		size = leaf.Frame.Outside[axis]
+		if size.How == plan.Written {
+			at = size.Span
+		}
+		return size, leaf.Frame.Kind.String() + " " + quote(leaf.Frame.Name.Text), at
+	case leaf.Part != nil:
+		upright := leaf.GrainSaid.Is != "across"
+		size = leaf.Part.Size.Wide
+		if (axis == plan.Down) == upright {
+			size = leaf.Part.Size.Long
+		}
+		return size, titled(&leaf.Part.Item), size.Span
+	}
+	return plan.Length{}, "", diag.Span{}
+}
+
+// filled is the door from which a door's frame takes its size.
+func filled(d *plan.Door) (*plan.Door, bool) {
+	if d.Leaf.Frame == nil {
+		return nil, false
+	}
+	first, ok := d.Leaf.Frame.Filled.(*plan.Door)
+	return first, ok
+}
