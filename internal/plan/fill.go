@@ -4,6 +4,9 @@ package plan
 // round it, a door's leaf and a drawer's front from the opening less its reveals.
 
 import (
+	"slices"
+
+	"plancheck/internal/diag"
 	"plancheck/internal/wood"
 )
 
@@ -33,7 +36,48 @@ func (r *resolver) edges(n Node, fit Fit, reveal *Reveal, hang string) [4]Edge {
 		}
 		edges[side] = e
 	}
+	r.missingGap(n, fit, edges)
 	return edges
+}
+
+// missingGap reports a door or a front, once in its assembly, that does not say how wide the
+// gap at one of its edges is, or how far it laps. One of which nothing is said yet may.
+func (r *resolver) missingGap(n Node, fit Fit, edges [4]Edge) {
+	it := n.item()
+	i := slices.IndexFunc(edges[:], func(e Edge) bool { return e.Less.How == Unknown })
+	if i < 0 || r.gapless[it.In] || !begun(n) {
+		return
+	}
+	r.gapless[it.In] = true
+	gap, lap := "reveal 3/32", "fit overlay 1/2"
+	if r.plan.Tape.Metric {
+		gap, lap = "reveal 2", "fit overlay 15"
+	}
+	called := it.Word + " " + quoted(it.Name.Text)
+	var f *fault
+	switch {
+	case edges[i].Shared:
+		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap to its neighbour is, since nothing stands between them", called)
+		f.Fixes = []diag.Fix{{Title: "write `" + gap + "`"}}
+	case fit.Kind.Is == "overlay":
+		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how far it laps the edges of its opening", called)
+		f.Fixes = []diag.Fix{{Title: "write `" + lap + "`"}}
+	default:
+		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap round it is", called)
+		f.Fixes = []diag.Fix{{Title: "write `" + gap + "`"}}
+	}
+	f.Subject = PathOf(n)
+}
+
+// begun reports whether a plan says what closes an opening.
+func begun(n Node) bool {
+	switch n := n.(type) {
+	case *Door:
+		return n.Leaf.Name != ""
+	case *Drawer:
+		return n.Of.Material.Said() || n.FrontAs != nil
+	}
+	return false
 }
 
 // facingItem goes down into lists on the side that faces, where one item alone does.

@@ -86,7 +86,7 @@ func (r *resolver) filled(n Node, axis Axis) (wood.Length, bool) {
 		l := r.leafSize(n, axis)
 		return l.Length, l.Known()
 	case *Placed:
-		host := n.hostAxis(axis)
+		host := n.HostAxis(axis)
 		if it.Parent.Axis == host && it.Along.How == Unknown && !r.shares(n, host) {
 			return 0, false // the cell takes its size from here
 		}
@@ -98,9 +98,9 @@ func (r *resolver) filled(n Node, axis Axis) (wood.Length, bool) {
 	return 0, false
 }
 
-// hostAxis is the axis of the assembly in which a placed thing stands that its own axis
+// HostAxis is the axis of the assembly in which a placed thing stands that its own axis
 // lies along.
-func (p *Placed) hostAxis(own Axis) Axis {
+func (p *Placed) HostAxis(own Axis) Axis {
 	switch {
 	case p.Turned && own != Down:
 		return Behind - own // its left became the front
@@ -141,10 +141,14 @@ func (r *resolver) fixed(n Node, axis Axis) fixing {
 		return f
 	case *Placed:
 		if n.Part.To != nil {
-			return fixedAt(r.own(n.Part.To, n.hostAxis(axis)))
+			return fixedAt(r.own(n.Part.To, n.HostAxis(axis)))
 		}
 	case *Door:
-		if axis == Behind && n.Fit.Kind.Or("inset") == "inset" {
+		switch {
+		case axis != Behind:
+		case n.Fit.Kind.Is == "overlay": // it stands before the case, and takes nothing of its depth
+			return fixing{known: true}
+		default:
 			return fixedAt(r.leafThick(n))
 		}
 	case *Panel:
@@ -405,7 +409,8 @@ var strips = map[string]bool{
 }
 
 // grainOf is the axis along which a member's grain runs: as said, else upright, or level
-// along `across`, which a list across turns front to back.
+// along `across`, which a list across turns front to back. What is level in a list down runs
+// front to back where it stands between two things that way, and not the other.
 func grainOf(m *Member, list Axis) Axis {
 	switch m.GrainSaid.Is {
 	case "across":
@@ -421,10 +426,45 @@ func grainOf(m *Member, list Axis) Axis {
 		return Down
 	case !levelWords[m.Word] && !strips[m.Word]:
 		return Down
-	case list == Across && !flat:
+	case flat:
+		return Across
+	case list == Across, list == Down && between(m, Behind) && !between(m, Across):
 		return Behind
 	}
 	return Across
+}
+
+// between reports whether members stand on both sides of a thing along an axis.
+func between(n Node, axis Axis) bool {
+	for _, side := range sidesOf(axis) {
+		if !solid(Neighbour(n, side), side.Opposite()) {
+			return false
+		}
+	}
+	return true
+}
+
+// solid reports whether a thing shows a member on one side: is one, holds one there, or is
+// drawn elsewhere.
+func solid(n Node, facing Side) bool {
+	switch n := n.(type) {
+	case *Member, *Placed:
+		return true
+	case *List:
+		if len(n.Items) > 0 && n.Axis == facing.Axis() {
+			end := 0
+			if facing.Far() {
+				end = len(n.Items) - 1
+			}
+			return solid(n.Items[end], facing)
+		}
+		for _, inner := range n.Items {
+			if solid(inner, facing) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // missing reports the members that have no size along their list, which sticks must have.

@@ -26,6 +26,8 @@ type resolver struct {
 	outsides []outsideBlock
 	joints   map[jointSaid]*Joint
 
+	gapless map[*Assembly]bool // a door or a front in it was asked for its gap
+
 	trail      []stop
 	looped     map[diag.Span]bool
 	statements int
@@ -45,6 +47,7 @@ func Resolve(tree *lang.Tree, open Opener) (*Plan, []diag.Finding) {
 	r := &resolver{
 		plan: &Plan{File: tree.File}, open: open,
 		files: make(map[string]*source), looped: make(map[diag.Span]bool), joints: make(map[jointSaid]*Joint),
+		gapless: make(map[*Assembly]bool),
 	}
 	src := &source{tree: tree, unit: r.unitOf(tree)}
 	r.plan.Tape.Metric = src.unit == wood.Millimetre

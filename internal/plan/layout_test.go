@@ -1,0 +1,130 @@
+package plan_test
+
+// Small layouts, each of which shows one thing: how its members lie, and what they come to.
+
+import (
+	"strings"
+	"testing"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/lang"
+)
+
+const layoutMaterials = `
+wood ash { species "white ash" ; sawn flat }
+sheet ply { kind plywood ; thick 3/4 ; actual 3/4 ; size 48 x 96 }
+`
+
+// resolveText works out a text that stands by itself, and gives what was found in it as lines.
+func resolveText(text string) (*plan.Plan, []string) {
+	tree, faults := lang.Parse(diag.NewFile("text.plan", text))
+	p, more := plan.Resolve(tree, nil)
+	var found []string
+	for _, f := range append(faults, more...) {
+		found = append(found, f.Message)
+	}
+	return p, found
+}
+
+func TestLayouts(t *testing.T) {
+	tests := []struct {
+		name, text string
+		sizes      byHand   // of these paths
+		found      []string // parts of the messages, in order
+	}{
+		{
+			name: "aprons run both ways between four legs",
+			text: `part leg x 4 { of ash ; size 28 x 2 x 2 }
+assembly base { of ash ; wide 60 ; high 28 ; deep 30 ; joint tenon thick 5/16 long 1
+  across {
+    behind { leg a part leg ; down { apron left 4 { thick 7/8 } ; space } ; leg b part leg }
+    behind { down { apron front 4 { thick 7/8 } ; space } ; space ; down { apron back 4 { thick 7/8 } ; space } }
+    behind { leg c part leg ; down { apron right 4 { thick 7/8 } ; space } ; leg d part leg }
+  }
+}`,
+			sizes: byHand{
+				"base.left":  "28 x 4 x 7/8", // 30 - 2 x 2 + 2 x 1
+				"base.right": "28 x 4 x 7/8",
+				"base.front": "58 x 4 x 7/8", // 60 - 2 x 2 + 2 x 1
+				"base.back":  "58 x 4 x 7/8",
+			},
+		},
+		{
+			name: "a rail of a case runs from side to side, whatever stands behind it",
+			text: `case chest { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4
+  across {
+    side left
+    behind { down { top roof ; open ; rail low 2 { of ash 3/4 } ; bottom floor } ; back rear { of ply } }
+    side right
+  }
+}`,
+			sizes: byHand{"chest.low": "29 x 2 x 3/4"}, // 30 - 2 x 3/4 + 2 x 1/4
+		},
+		{
+			name: "overlay doors stand before the case, inset doors within its depth",
+			text: `case a { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4
+  across {
+    side left
+    behind { door over { leaf ash 3/4 ; fit overlay 1/2 } ; down { top roof ; open ; bottom floor } }
+    side right
+  }
+}
+case b { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4
+  across {
+    side left
+    behind { door inset { leaf ash 3/4 ; fit inset ; reveal 1/8 } ; down { top roof ; open ; bottom floor } }
+    side right
+  }
+}`,
+			sizes: byHand{
+				"a.roof": "29 x 16 x 3/4",
+				"b.roof": "29 x 15 1/4 x 3/4", // deep 16 - 3/4
+				"a.over": "29 1/2 x 20",       // 30 - 2 x 3/4 + 2 x 1/2
+			},
+		},
+		{
+			name: "fronts that touch want a gap, once for an assembly",
+			text: `case chest { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4
+  each drawer { of ash 1/2 ; front ash 3/4 applied ; fit overlay 5/8 }
+  across { side left ; down { top roof ; drawer one ; drawer two ; bottom floor } ; side right }
+}`,
+			found: []string{"drawer `one` needs to say how wide the gap to its neighbour is"},
+		},
+		{
+			name: "an inset door wants a reveal, an overlay door a lap",
+			text: `case a { of ply ; wide 30 ; high 20 ; deep 16
+  across { side left ; door one { leaf ash 3/4 } ; side right }
+}
+case b { of ply ; wide 30 ; high 20 ; deep 16
+  across { side left ; door two { leaf ash 3/4 ; fit overlay } ; side right }
+}
+case c { of ply ; wide 30 ; high 20 ; deep 16
+  across { side left ; door later ; side right }
+}`,
+			found: []string{
+				"door `one` needs to say how wide the gap round it is",
+				"door `two` needs to say how far it laps the edges of its opening",
+			},
+		},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			p, found := resolveText(layoutMaterials + test.text)
+			sizes := sizesOf(p)
+			for path, want := range test.sizes {
+				if sizes[path] != want {
+					t.Errorf("%s: got %q, want %q", path, sizes[path], want)
+				}
+			}
+			if len(found) != len(test.found) {
+				t.Fatalf("found %q, want %q", found, test.found)
+			}
+			for i, want := range test.found {
+				if !strings.Contains(found[i], want) {
+					t.Errorf("found %q, want %q", found[i], want)
+				}
+			}
+		})
+	}
+}
