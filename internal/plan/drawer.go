@@ -32,6 +32,7 @@ func (r *resolver) fillDrawer(d *Drawer) {
 		lap = frontJoint.Lap.Or(0)
 	}
 	frontBeyond := beyondSide(frontJoint, closing.Thick(), lap)
+	d.Beyond = frontBeyond
 	long := d.Long
 	switch {
 	case long.How != Unknown:

@@ -72,12 +72,12 @@ func (r *resolver) covering(found []*Member, n Node, facing Side, cell Box) []*M
 		var within Box // the cell as the inner assembly sees it
 		for axis := Across; axis <= Behind; axis++ {
 			r.solve(a, axis)
-			host := n.hostAxis(axis)
+			host := n.HostAxis(axis)
 			within[axis] = cell[host]
 			within[axis].From -= n.Cell[host].From
 			within[axis].Placed = within[axis].Placed && n.Cell[host].Placed
 		}
-		side := Side(n.hostAxis(facing.Axis()) * 2)
+		side := Side(n.HostAxis(facing.Axis()) * 2)
 		if facing.Far() {
 			side++
 		}
@@ -116,7 +116,7 @@ type jointSaid struct {
 
 // joined is the joint at an end, its unsaid figures filled in.
 func (r *resolver) joined(e *End, said jointSaid) *Joint {
-	said.mate = r.mateSize(e)
+	said.mate = e.MateSize()
 	if m, ok := e.Of.(*Member); ok {
 		said.thick = m.Size.Thick
 		said.thick.Span = diag.Span{}
@@ -219,12 +219,12 @@ func (r *resolver) fillJoint(j *Joint, mate, thick Length) {
 	}
 }
 
-// mateSize is how much of its mate an end goes through: the mate's size in the direction
-// of the end. Unknown where mates differ or have none.
-func (r *resolver) mateSize(e *End) Length {
+// MateSize is how much wood an end's joint can go into: its mate's size in the direction of
+// the end. Unknown where mates differ, or there are none.
+func (e *End) MateSize() Length {
 	var size Length
 	for i, m := range e.Mates {
-		s := r.sizeFacing(m, e)
+		s := e.sizeFacing(m)
 		if !s.Known() || i > 0 && !wood.Same(s.Length, size.Length) {
 			return Length{}
 		}
@@ -234,10 +234,10 @@ func (r *resolver) mateSize(e *End) Length {
 }
 
 // sizeFacing is a mate's size in the direction of an end.
-func (r *resolver) sizeFacing(mate *Member, e *End) Length {
+func (e *End) sizeFacing(mate *Member) Length {
 	axis := e.Side.Axis()
 	if p, ok := e.Faces.(*Placed); ok {
-		axis = p.hostAxis(axis)
+		axis = p.HostAxis(axis)
 	}
 	b := mate.Body[axis]
 	if !b.Sized {
@@ -268,13 +268,13 @@ func (r *resolver) adds(e *End) Length {
 		}
 		return j.Rabbet.Across
 	case HalfLap, Bridle, Mitre, BoxJoint:
-		return r.mateSize(e)
+		return e.MateSize()
 	case Dovetail:
-		mate := r.mateSize(e)
+		mate := e.MateSize()
 		mate.Length -= j.Lap.Length
 		return mate
 	case WedgeJoint:
-		mate := r.mateSize(e)
+		mate := e.MateSize()
 		mate.Length += j.Tail.Length
 		if !j.Tail.Known() {
 			mate.How = Unknown

@@ -383,21 +383,3 @@ func (b *Build) path() string {
 	}
 	return b.within.path() + b.Name.Text + "."
 }
-
-// lookAlike folds a name to what it looks like: case, and 0 O, 1 l I, - _, taken as one.
-func lookAlike(name string) string {
-	return strings.Map(func(c rune) rune {
-		switch c {
-		case '0', 'o', 'O':
-			return 'o'
-		case '1', 'l', 'L', 'i', 'I':
-			return 'l'
-		case '_':
-			return '-'
-		}
-		if 'A' <= c && c <= 'Z' {
-			return c - 'A' + 'a'
-		}
-		return c
-	}, name)
-}

@@ -86,9 +86,28 @@ func (r *resolver) relation(c *Check) {
 		return
 	}
 	c.Left, c.Right, c.Known = left, right, true
+	for i := range c.Terms {
+		c.Terms[i] = r.terms(nil, &e.Args[i], c.scope, false)
+	}
 	within := r.plan.Tape.Tolerance()
 	if w := r.need(&c.Within); w.Known() {
 		within = w.Length
 	}
 	c.Holds = left.Compare(e.Op, right, within)
+}
+
+// terms takes an expression apart into what it adds and takes off. All of it could be
+// worked out.
+func (r *resolver) terms(to []Term, e *lang.Expr, sc *scope, minus bool) []Term {
+	switch e.Op {
+	case lang.Add, lang.Sub:
+		to = r.terms(to, &e.Args[0], sc, minus)
+		return r.terms(to, &e.Args[1], sc, minus != (e.Op == lang.Sub))
+	case lang.Group, lang.Pos:
+		return r.terms(to, &e.Args[0], sc, minus)
+	case lang.Neg:
+		return r.terms(to, &e.Args[0], sc, !minus)
+	}
+	v, _ := r.value(e, sc)
+	return append(to, Term{v, minus, strings.Join(strings.Fields(e.Span.Text()), " ")})
 }

@@ -67,9 +67,18 @@ type Check struct {
 	Within       Length
 	Left, Right  Value // what the two sides came to, where Known
 	Known, Holds bool
+	Terms        [2][]Term // what is added up and taken off on each side, where Known
+	Subject      string    // path of the build that made it; "" in the plan itself
 	Span         diag.Span
 
 	scope *scope
+}
+
+// Term is one thing that is added or taken off in a side of a check.
+type Term struct {
+	Value Value
+	Minus bool
+	Said  string // as the plan writes it
 }
 
 // Allow silences one rule where it stands, or on what it names.

@@ -161,7 +161,7 @@ func (r *resolver) settle(i int) {
 
 func (r *resolver) setLength(to *Length, v Value) {
 	to.How = failed
-	l, ok := v.length()
+	l, ok := v.Length()
 	switch {
 	case !ok && v.Dim != lang.Length && v.Dim != lang.Plain:
 		r.fault(WrongValue, v.Span, "a size is wanted here, such as `16 13/16`, but this is %s", v.Dim)

@@ -21,9 +21,9 @@ type Value struct {
 	how  How
 }
 
-// length is the value as a length; a bare number takes the unit of its file. It fails for
+// Length is the value as a length; a bare number takes the unit of its file. It fails for
 // other quantities and beyond what a length can hold.
-func (v Value) length() (wood.Length, bool) {
+func (v Value) Length() (wood.Length, bool) {
 	switch v.Dim {
 	case lang.Length:
 	case lang.Plain:
@@ -205,8 +205,8 @@ func (r *resolver) round(e *lang.Expr, v, step Value) (Value, bool) {
 // == and != on lengths, and the slack that makes 1/3 in three times an inch for the rest.
 func (v Value) Compare(op lang.Op, w Value, within wood.Length) bool {
 	if v.Dim == lang.Length {
-		a, _ := v.length()
-		b, _ := w.length()
+		a, _ := v.Length()
+		b, _ := w.Length()
 		switch op {
 		case lang.Same:
 			return !wood.Over((a - b).Abs(), within)

@@ -136,7 +136,7 @@ func checkWord() Word {
 	grow := w.grow
 	w.grow = func(d *decoder, owner any, s *lang.Statement) any {
 		c := grow(d, owner, s).(*Check)
-		c.Span, c.scope = s.Head(), d.scope
+		c.Span, c.scope, c.Subject = s.Head(), d.scope, PathOf(d.build)
 		return c
 	}
 	return w
