@@ -7,6 +7,7 @@ var All = []*Rule{
 	bridleDepths,
 	cannotUse,
 	casePartLength,
+	checkFails,
 	coreSize,
 	drawerPartLength,
 	duplicateName,

@@ -130,7 +130,7 @@ func silence(p *plan.Plan, all []*Rule, found []diag.Finding, blind bool) []diag
 		}
 	}
 	kept = append(kept, wrong...)
-	if blind || p.Unchecked > 0 {
+	if blind {
 		return kept
 	}
 	drawn := filesThatDraw(p)
@@ -209,6 +209,9 @@ func filesThatDraw(p *plan.Plan) map[*diag.File]bool {
 	files := make(map[*diag.File]bool)
 	for _, a := range p.Assemblies {
 		files[a.Name.Span.File] = true
+	}
+	for _, b := range p.Builds {
+		files[b.Span.File] = true
 	}
 	return files
 }

@@ -22,6 +22,7 @@ type Figure struct {
 
 	Dim    lang.Dim
 	Length wood.Length // its value where Dim is lang.Length
+	Metric wood.Length // the same in a plan in millimetres, where that is rounded; 0 where it is not
 	Number float64     // else its value, in the base unit of Dim
 }
 
@@ -50,6 +51,9 @@ func (p *Pass) Length(f *Figure, subject string) wood.Length {
 	if l := p.limits.on(f, subject); l != nil {
 		set, _ := l.Length()
 		return set
+	}
+	if p.Plan.Tape.Metric && f.Metric != 0 {
+		return f.Metric
 	}
 	return f.Length
 }

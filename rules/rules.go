@@ -54,7 +54,8 @@ func (g Group) String() string {
 
 // Pass is one rule's look at one plan.
 type Pass struct {
-	Plan *plan.Plan
+	Plan  *plan.Plan
+	Blind bool // something could not be read or worked out: the plan says more than is here
 
 	rule   *Rule
 	limits limits
@@ -82,15 +83,16 @@ func Run(f *diag.File, open plan.Opener) (*plan.Plan, []diag.Finding) {
 func judge(p *plan.Plan, all []*Rule, read []diag.Finding) []diag.Finding {
 	limits, misset := readLimits(p, all)
 	found := slices.Concat(read, misset)
+	blind := broken(read) || p.Unchecked > 0
 	for _, r := range all {
 		if r.Check == nil {
 			continue
 		}
-		pass := Pass{Plan: p, rule: r, limits: limits}
+		pass := Pass{Plan: p, Blind: blind, rule: r, limits: limits}
 		r.Check(&pass)
 		found = append(found, pass.found...)
 	}
-	found = fold(p, silence(p, all, found, broken(read)))
+	found = fold(p, silence(p, all, found, blind))
 	diag.Sort(found)
 	return found
 }

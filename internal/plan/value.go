@@ -70,7 +70,11 @@ func (r *resolver) evaluate(e *lang.Expr, sc *scope) (Value, bool) {
 		if !okA || !okB {
 			return Value{}, false
 		}
-		return r.arithmetic(e, a, b)
+		v, ok := r.arithmetic(e, a, b)
+		if v.Dim == lang.Plain && v.unit == 0 { // one length over another
+			v.unit = sc.unit()
+		}
+		return v, ok
 	case lang.Call:
 		return r.call(e, sc)
 	case lang.Text:
