@@ -379,6 +379,8 @@ func orient(m *Member) {
 	switch {
 	case boards[m.Word]:
 		m.Flat = list
+	case strips[m.Word] && m.Grain != list: // it lies flat in the plane of its row
+		m.Flat = 3 - list - m.Grain
 	case m.Grain == Behind:
 		m.Flat = Across
 	default:

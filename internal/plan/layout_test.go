@@ -84,6 +84,24 @@ case b { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4
 			},
 		},
 		{
+			name: "slats and runners lie flat in the plane of their list",
+			text: `assembly bed { of ash ; wide 40 ; high 10 ; deep 80
+  across {
+    rail left 1
+    down { space ; behind { slat lath 3 { thick 3/4 } ; space ; slat last 3 { thick 3/4 } } ; space 4 }
+    rail right 1
+  }
+}
+assembly guide { wide 20 ; high 1 ; deep 16 ; across { runner left 2 { of ash } ; space ; runner right 2 { of ash } } }
+frame gate { of ash ; thick 1 ; wide 40 ; high 30 ; across { slat one 4 ; space ; slat two 4 } }`,
+			sizes: byHand{
+				"bed.lath":   "38 x 3 x 3/4", // 40 - 2 x 1
+				"bed.last":   "38 x 3 x 3/4",
+				"guide.left": "16 x 2 x 1",
+				"gate.one":   "30 x 4 x 1",
+			},
+		},
+		{
 			name: "fronts that touch want a gap, once for an assembly",
 			text: `case chest { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4
   each drawer { of ash 1/2 ; front ash 3/4 applied ; fit overlay 5/8 }

@@ -256,10 +256,10 @@ var deskByHand = byHand{
 	"desk":              "1400 x 718 x 600",
 	"desk.knees":        "600 x 621 x 582", // 1400 - 2 x 400; 718 - 12 - 70 - 15; 600 - 18
 	"desk.modesty":      "600 x 300 x 18",  // bolts add nothing
-	"desk.left-kicker":  "582 x 12 x 20",
-	"desk.right-kicker": "582 x 12 x 20",
-	"desk.left-runner":  "582 x 15 x 20",
-	"desk.right-runner": "582 x 15 x 20",
+	"desk.left-kicker":  "582 x 20 x 12",
+	"desk.right-kicker": "582 x 20 x 12",
+	"desk.left-runner":  "582 x 20 x 15",
+	"desk.right-runner": "582 x 20 x 15",
 
 	"desk.pencil, front":  "598.5 x 68 x 20", // 600 - 2 x 0.75; 70 - 1 - 1
 	"desk.pencil, left":   "480 x 68 x 12",
