@@ -10,6 +10,7 @@ import (
 
 // meetPanel finds what the four edges of a panel or a back meet, and a back's joints.
 func (r *resolver) meetPanel(p *Panel) {
+	r.facesFront(p)
 	for side := Left; side <= Lower; side++ {
 		e := r.end(p, side)
 		if p.Word == "back" && !e.Free {
@@ -22,12 +23,25 @@ func (r *resolver) meetPanel(p *Panel) {
 
 // meetGlass finds what the four edges of a pane meet.
 func (r *resolver) meetGlass(g *Glass) {
+	r.facesFront(g)
 	for side := Left; side <= Lower; side++ {
 		e := r.end(g, side)
 		e.Joint = r.mergeJoints(g.Joint)
 		e.Adds = r.adds(e)
 		g.Edges[side] = e
 	}
+}
+
+// facesFront reports a panel or a pane that stands between what is before it and what is
+// behind it. One in a frame faces the front of that frame, whichever way the frame turns.
+func (r *resolver) facesFront(n Node) {
+	it := n.item()
+	if it.In.Kind == Frame || !between(n, Behind) || between(n, Across) {
+		return
+	}
+	f := r.fault(UnknownWord, it.Name.Span, "%s %s does not stand here: it would face sideways, between what is before it and what is behind it", it.Word, quoted(it.Name.Text))
+	f.Subject = PathOf(n)
+	f.Fixes = []diag.Fix{{Title: "draw that side as a frame of its own, and place it: `frame left part end-frame`"}}
 }
 
 // sidesOf are the two sides at the ends of an axis.

@@ -469,24 +469,61 @@ func solid(n Node, facing Side) bool {
 	return false
 }
 
-// missing reports the members that have no size along their list, which sticks must have.
+// missing reports the sticks that do not say how much of their list, or of a room that is
+// shared out, they take: a stick never takes a share.
 func (r *resolver) missing(a *Assembly) {
+	var told diag.Span
 	for _, m := range a.Members {
-		if m.Parent.Axis == m.Grain && !m.Along.Said() && boards[m.Word] {
-			continue
-		}
-		if r.fixed(m, m.Parent.Axis).known || m.Along.Said() || m.Part.Said() {
-			continue
-		}
-		what := "how wide it is"
-		if m.Parent.Axis == m.Flat {
-			what = "how thick it is"
-		}
+		list := m.Parent.Axis
 		if m.Of.Material.Said() && m.Of.Material.To == nil {
 			continue // its material is unknown, and that was reported
 		}
-		f := r.fault(MissingValue, m.Name.Span, "%s %s needs to say %s along its list", m.Word, quoted(m.Name.Text), what)
-		f.Subject = PathOf(m)
-		f.Fixes = []diag.Fix{{Title: "write its size after the name, such as `" + m.Word + " " + m.Name.Text + " 2 1/4`"}}
+		if m.Name.Span == told {
+			continue // one of a row
+		}
+		if !r.fixed(m, list).known && !m.Along.Said() && !m.Part.Said() && (list != m.Grain || !boards[m.Word]) {
+			what, _ := m.crossSize(list)
+			f := r.fault(MissingValue, m.Name.Span, "%s %s needs to say how %s it is along its list", m.Word, quoted(m.Name.Text), what)
+			f.Subject = PathOf(m)
+			f.Fixes = []diag.Fix{{Title: "write its size after the name, such as `" + m.Word + " " + m.Name.Text + " 2 1/4`"}}
+			told = m.Name.Span
+			continue
+		}
+		for axis := Across; axis <= Behind; axis++ {
+			if boards[m.Word] || axis == list || axis == m.Grain || !sharedOut(m, axis) || r.memberFixed(m, axis).How != Unknown {
+				continue
+			}
+			told = m.Name.Span
+			if a.Kind == Frame && list == m.Grain {
+				f := r.fault(UnknownWord, m.Name.Span, "%s %s does not stand here: it is upright, and its list goes down", m.Word, quoted(m.Name.Text))
+				f.Subject = PathOf(m)
+				f.Fixes = []diag.Fix{{Title: "write `rail` for what lies between things one above the other, or put them side by side in `across`"}}
+				break
+			}
+			what, such := m.crossSize(axis)
+			f := r.fault(MissingValue, m.Name.Span, "%s %s needs to say how %s it is", m.Word, quoted(m.Name.Text), what)
+			f.Subject = PathOf(m)
+			f.Fixes = []diag.Fix{{Title: "write `" + such + "`"}}
+			break
+		}
 	}
+}
+
+// crossSize is what a member's size along an axis that is not its grain's is called, and how
+// it may be said.
+func (m *Member) crossSize(axis Axis) (what, such string) {
+	if axis == m.Flat {
+		return "thick", "thick 7/8"
+	}
+	return "wide", "wide 2 1/4"
+}
+
+// sharedOut reports whether a thing's room along an axis is a share of what is left.
+func sharedOut(n Node, axis Axis) bool {
+	for it := n.item(); it.Parent != nil; it = &it.Parent.Item {
+		if it.Parent.Axis == axis {
+			return it.Shared
+		}
+	}
+	return false
 }

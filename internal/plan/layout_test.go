@@ -125,6 +125,39 @@ case c { of ply ; wide 30 ; high 20 ; deep 16
 				"door `two` needs to say how far it laps the edges of its opening",
 			},
 		},
+		{
+			name: "a stick never takes a share of the room",
+			text: `assembly chest { of ash ; wide 44 ; high 20 ; deep 20
+  across {
+    behind { post a 2 ; space ; post b 2 { wide 2 } }
+    space
+    behind { post c 2 { wide 2 } ; down { rail low 3 { thick 1 } ; space } ; post d 2 { wide 2 } }
+  }
+}
+frame gate { of ash ; thick 1 ; wide 40 ; high 30 ; across { stile l 2 ; slat s count 4 ; stile r 2 } }`,
+			found: []string{
+				"post `a` needs to say how wide it is",
+				"slat `s-1` needs to say how wide it is along its list",
+			},
+		},
+		{
+			name: "an upright stick between panels that stand one above the other",
+			text: `frame gate { of ash ; thick 1 ; wide 40 ; high 30 ; joint tenon thick 5/16 long 1
+  across { stile l 2 ; down { rail t 2 ; panel p count 3 between muntin 2 { of ash 1/2 ; groove 5/16 x 3/8 } ; rail b 2 } ; stile r 2 }
+}`,
+			found: []string{"muntin `muntin-1` does not stand here: it is upright, and its list goes down"},
+		},
+		{
+			name: "a panel that would face sideways",
+			text: `assembly chest { of ash ; wide 44 ; high 20 ; deep 20 ; joint tenon thick 3/8 long 1
+  across {
+    behind { post a 2 { wide 2 } ; down { rail t 3 { thick 1 } ; panel side-panel { of ash 1/2 ; groove 3/8 x 3/8 } ; rail b 3 { thick 1 } } ; post c 2 { wide 2 } }
+    space
+    behind { post d 2 { wide 2 } ; space ; post e 2 { wide 2 } }
+  }
+}`,
+			found: []string{"panel `side-panel` does not stand here: it would face sideways"},
+		},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
