@@ -6,6 +6,8 @@ package plan
 // is read at once; any other is kept as an expression until all names are known.
 
 import (
+	"slices"
+
 	"plancheck/internal/diag"
 	"plancheck/internal/wood"
 	"plancheck/lang"
@@ -80,7 +82,35 @@ func (d *decoder) statement(levels []level, s *lang.Statement) {
 			return
 		}
 	}
-	d.unknownWord(levels, s.Word.Text, s.Word.Span)
+	d.unread(levels, s)
+}
+
+// unread reports a statement whose word does not stand here. One that is misspelt is read as
+// what it was meant to be; in a list, what no one can tell the meaning of leaves a gap, so that
+// nothing is worked out as if it were not there.
+func (d *decoder) unread(levels []level, s *lang.Statement) {
+	near := d.unknownWord(levels, s.Word.Text, s.Word.Span)
+	if d.standsAt(levels, near) {
+		meant := *s
+		meant.Word.Text = near
+		d.statement(levels, &meant)
+		return
+	}
+	if l, ok := levels[len(levels)-1].node.(*List); ok && len(index().byName[s.Word.Text]) == 0 {
+		gap := new(Space)
+		gap.Item = itemAt("space", s)
+		gap.Along.How = failed
+		if len(s.Values) > 0 && s.Values[0].Op == lang.Name {
+			gap.Name = Name{Text: s.Values[0].Text, Span: s.Values[0].Span, Used: true}
+			d.declare(d.scope, &s.Values[0], gap)
+		}
+		d.add(l, gap)
+	}
+}
+
+// standsAt reports whether a word, and not only a setting, may head a line here.
+func (d *decoder) standsAt(levels []level, word string) bool {
+	return word != "" && slices.ContainsFunc(levels, func(l level) bool { return wordIn(l.place, word) != nil })
 }
 
 // word reads a statement that is headed by a word with a node of its own.

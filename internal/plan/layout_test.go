@@ -148,6 +148,23 @@ frame gate { of ash ; thick 1 ; wide 40 ; high 30 ; across { stile l 2 ; slat s 
 			found: []string{"muntin `muntin-1` does not stand here: it is upright, and its list goes down"},
 		},
 		{
+			name: "a misspelt word is read as what it was meant to be",
+			text: `case a { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4
+  across { side left ; down { top roof ; open bay ; botom floor } ; side right }
+}`,
+			sizes: byHand{"a.floor": "29 x 16 x 3/4", "a.bay": "28 1/2 x 18 1/2 x 16"}, // high 20 - 2 x 3/4
+			found: []string{"`botom` does not stand in `down`: did you mean `bottom`?"},
+		},
+		{
+			name: "what cannot be read leaves a gap in its list",
+			text: `case a { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4
+  across { side left ; down { top roof ; open bay ; widget floor ; open more } ; side right }
+}
+check "more than nothing" a.floor.high > 0`,
+			sizes: byHand{"a.roof": "29 x 16 x 3/4", "a.bay": "28 1/2 x ? x 16"},
+			found: []string{"`widget` is no word that stands in `down`"},
+		},
+		{
 			name: "a panel that would face sideways",
 			text: `assembly chest { of ash ; wide 44 ; high 20 ; deep 20 ; joint tenon thick 3/8 long 1
   across {

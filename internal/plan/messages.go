@@ -33,17 +33,18 @@ func (f *fault) mend(title string, at diag.Span, text string) {
 	f.Fixes = append(f.Fixes, diag.Fix{Title: title, Edits: []diag.Edit{{Span: at, Text: text}}})
 }
 
-// unknownWord reports a word that neither stands in this block nor is a setting here.
-func (d *decoder) unknownWord(levels []level, word string, at diag.Span) {
+// unknownWord reports a word that neither stands in this block nor is a setting here, and
+// gives what it was probably meant to be; "" if nothing is near.
+func (d *decoder) unknownWord(levels []level, word string, at diag.Span) (near string) {
 	if word == "" {
-		return // the line could not be read, and that was reported
+		return "" // the line could not be read, and that was reported
 	}
 	known := func() []string { return wordsAt(levels) }
 	where := "in a plan"
 	if l := levels[len(levels)-1]; l.word != nil {
 		where = "in `" + l.word.Name() + "`"
 	}
-	near := d.nearest(word, known)
+	near = d.nearest(word, known)
 	var f *fault
 	switch {
 	case near != "":
@@ -57,6 +58,7 @@ func (d *decoder) unknownWord(levels []level, word string, at diag.Span) {
 		f = d.fault(UnknownWord, at, "`%s` is no word that stands %s", word, where)
 		f.Fixes = []diag.Fix{{Title: "write one of " + quotedList(few(known()))}}
 	}
+	return near
 }
 
 // wordsAt is every word and setting that a line may begin with.
