@@ -132,7 +132,7 @@ type Node interface{ item() *Item }
 // Item is what every thing in a layout has.
 type Item struct {
 	Word    string // "rail", "door", "across", "frame"
-	Name    Name   // its text is "" where it has none; the span is then that of the word
+	Name           // its text is "" where it has none; the span is then that of the word
 	Span    diag.Span
 	In      *Assembly
 	Parent  *List // the list it stands in; nil at the root, and for a top that stands alone
