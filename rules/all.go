@@ -2,6 +2,7 @@ package rules
 
 // All is every rule by name, and every fault that is found while a plan is read.
 var All = []*Rule{
+	alikeParts,
 	backSize,
 	breadboardCore,
 	bridleDepths,
@@ -17,6 +18,7 @@ var All = []*Rule{
 	lapLength,
 	leafSize,
 	listSum,
+	lookAlikeNames,
 	loop,
 	looseTenonBottoms,
 	looseTenonShort,
@@ -40,6 +42,7 @@ var All = []*Rule{
 	unknownRule,
 	unknownWord,
 	unusedAllow,
+	unusedName,
 	wrongLimit,
 	wrongValue,
 }
