@@ -134,9 +134,10 @@ func (d *decoder) unnamed(v *lang.Expr) {
 	for _, s := range l.word.Slots {
 		if !s.NameOnly && s.Kind != AFlag && s.takes(v) && !s.given(l.node).Known() {
 			f.mend("name it, as in `"+s.Name+" "+said+"`", v.Span, s.Name+" "+said)
-			break
+			return
 		}
 	}
+	f.Fixes = []diag.Fix{{Title: "name each value, as in `" + l.word.Example + "`"}}
 }
 
 // unknownName reports a name that nothing bears.
