@@ -3,7 +3,14 @@ package rules
 import (
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+	"plancheck/lang"
 )
+
+var shelfPlay = &Figure{
+	Name: "play", Why: "how much shorter than its place a shelf may be that no joint holds", Basis: Practice,
+	Source: "so that it can be lifted in and out", Dim: lang.Length, Length: wood.Inch / 4,
+}
 
 var casePartLength = &Rule{
 	Name: "case-part-length", Group: Lengths, Severity: diag.Error,
@@ -17,7 +24,7 @@ or a dado, the rabbet into the thickness, the thickness of the mate where it is 
 Write the length that the working ends with, or leave it out: the cutting list prints it.`,
 	Sources: `The sum is arithmetic. Forms of housing and rabbet: W. Noyes, Handwork in Wood, 1910, joints no. 24 to 29.`,
 	Sound: `A shelf in dadoes and a divider in housings of another depth, each cut to the sum; a fixed top that runs
-over the sides and meets nothing.`,
+over the sides and meets nothing; a shelf on pins, which has a little play.`,
 	Bad: `case books {
   wide 31 1/2 ; high 36 ; deep 11
   of pine 3/4
@@ -44,9 +51,15 @@ climate { shop 8% ; dry 6% ; humid 11% }
 wood pine { species "eastern white pine" ; sawn flat }
 climate { shop 8% ; dry 6% ; humid 11% }
 `,
+	Figures: []*Figure{shelfPlay},
 	Check: func(pass *Pass) {
 		checkLongs(pass, func(m *plan.Member, kind string) bool {
 			return m.Board() && kind == ""
-		}, span{"clear between its mates", "what is clear between its mates, without the joints"}, noTrim)
+		}, span{"clear between its mates", "what is clear between its mates, without the joints"}, noTrim, func(m *plan.Member) wood.Length {
+			if m.Word == "shelf" {
+				return pass.Length(shelfPlay, plan.PathOf(m))
+			}
+			return 0
+		})
 	},
 }

@@ -28,6 +28,9 @@ func room(p *plan.Plan, n plan.Node, axis plan.Axis, name string) *plan.Paper {
 	return p.Paper().Start(it.Cell[axis].Size, name)
 }
 
+// mostShown is how many things of a list a chain shows one by one; a working of more is not read.
+const mostShown = 60
+
 // chain is a working of one axis while it is written.
 type chain struct {
 	paper *plan.Paper
@@ -63,9 +66,13 @@ func (c *chain) cell(it *plan.Item) bool {
 	case !c.cell(&l.Item):
 		return false
 	}
-	for s := range sizesIn(l) {
-		if !s.shared {
-			c.minus(s.size, s.label)
+	if len(l.Items) > mostShown {
+		c.minus(l.Sum.Fixed, "all that has a size beside "+called(it))
+	} else {
+		for s := range sizesIn(l) {
+			if !s.shared {
+				c.minus(s.size, s.label)
+			}
 		}
 	}
 	if own, all := it.Share.Or(1), l.Sum.Shares; all > own {
@@ -231,8 +238,11 @@ func matesOf(e *plan.End) string {
 	var names []string
 	for _, m := range e.Mates {
 		name := m.Name.Text
-		if name == "" {
+		switch {
+		case name == "":
 			name = m.Word
+		case m.In != plan.It(e.Of).In: // in a frame that is drawn elsewhere
+			name = plan.PathOf(m)
 		}
 		names = append(names, name)
 	}

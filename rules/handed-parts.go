@@ -271,7 +271,7 @@ func bringsOnto(t turning, a, b []mark) bool {
 	for _, k := range a {
 		turned, found := t.of(k), false
 		for i := range b {
-			if found = !taken[i] && alike(turned, b[i]); found {
+			if found = !taken[i] && sameMark(turned, b[i]); found {
 				taken[i] = true
 				break
 			}
@@ -283,8 +283,8 @@ func bringsOnto(t turning, a, b []mark) bool {
 	return true
 }
 
-// alike allows what rounding a middle to whole nanometres costs.
-func alike(a, b mark) bool {
+// sameMark allows what rounding a middle to whole nanometres costs.
+func sameMark(a, b mark) bool {
 	for i := range a.from {
 		if !wood.Same(a.from[i], b.from[i]) || !wood.Same(a.to[i], b.to[i]) {
 			return false

@@ -60,6 +60,6 @@ stands with each figure.`,
 					return bridleTrim.Length
 				}
 				return pass.Length(lapTrim, "")
-			})
+			}, neverLoose)
 	},
 }

@@ -52,7 +52,7 @@ frame leaf-frame x 2 {
 		for d := range plan.AllOf[*plan.Door](p) {
 			for axis := plan.Across; axis <= plan.Down; axis++ {
 				leaf, name, at := leafOn(d, axis)
-				if !leaf.Known() || !d.Size[axis].Known() || agree(p, leaf.Length, d.Size[axis].Length) {
+				if !leaf.Known() || !d.Size[axis].Known() || rebated(d, axis) || agree(p, leaf.Length, d.Size[axis].Length) {
 					continue
 				}
 				c := chain{axis: axis, paper: p.Paper()}
@@ -78,6 +78,11 @@ frame leaf-frame x 2 {
 			}
 		}
 	},
+}
+
+// rebated reports whether a leaf laps the one that it meets, so that it is wider than its share.
+func rebated(d *plan.Door, axis plan.Axis) bool {
+	return d.Meeting.Is == "rebated" && (d.Edges[axis*2].Shared || d.Edges[axis*2+1].Shared)
 }
 
 // leafOn is how wide or high the frame or the part is that a door has for a leaf, what it is called

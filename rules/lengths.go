@@ -82,11 +82,13 @@ type span struct{ label, note string }
 // checkLongs reports every member whose stated length is not what its place and its joints
 // make of it. It looks at those that belong to the rule: by the member itself and by the kind
 // of joint, if any, by which it is mitred or lapped. trim is how much longer a kind may be at
-// each end, to be levelled once it is glued.
-func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, between span, trim func(kind string) wood.Length) {
+// each end, to be levelled once it is glued; loose is how much shorter what is not joined may be.
+func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, between span,
+	trim func(kind string) wood.Length, loose func(m *plan.Member) wood.Length) {
 	p := pass.Plan
 	seen := make(map[saying]bool) // a length is stated once for all that `each` or a part says it of
-	needs, as := neededAt(p), cutAs(p)
+	as := cutAs(p)
+	var needs map[diag.Span]need // only where there is something to mend
 	for m := range p.Members() {
 		if !m.Worked.Long.Known() || !meetsMembers(m) {
 			continue
@@ -96,7 +98,11 @@ func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, betw
 			if agree(p, said.Length.Length, needed) || !belongs(m, as[m]) {
 				continue
 			}
-			if more := said.Length.Length - needed; more > 0 && !wood.Over(more, 2*trim(as[m])+p.Tape.Tolerance()) {
+			more := said.Length.Length - needed
+			if more > 0 && !wood.Over(more, 2*trim(as[m])+2*m.Horns.Or(0).Length+p.Tape.Tolerance()) {
+				continue
+			}
+			if more < 0 && unjoined(m) && !wood.Over(-more, loose(m)+p.Tape.Tolerance()) {
 				continue
 			}
 			if again(seen, said.Span, m.In) {
@@ -117,6 +123,9 @@ func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, betw
 			}
 			if clear := m.Cell[m.Grain].Size; agree(p, said.Length.Length, clear) && !agree(p, clear, needed) {
 				f.Notes = append(f.Notes, diag.Note{Span: said.Span, Message: "this is " + between.note})
+			}
+			if needs == nil {
+				needs = neededAt(p)
 			}
 			f.Fixes = mendLong(p, said, needed, needs[said.Span])
 			pass.Report(f)
@@ -175,8 +184,8 @@ type need struct {
 	differ bool
 }
 
-// neededAt says of every place that states a length what is needed of it: a line in a
-// pattern, in `each` or in a part may speak for several members.
+// neededAt says of every place that states a length what is needed of it: a line in `each` or in a
+// part may speak for several members, and one in a pattern for builds that are still to come.
 func neededAt(p *plan.Plan) map[diag.Span]need {
 	needs := make(map[diag.Span]need)
 	for m := range p.Members() {
@@ -186,7 +195,7 @@ func neededAt(p *plan.Plan) map[diag.Span]need {
 				n.differ = true
 			}
 			if !again {
-				n = need{m.Worked.Long.Length, !m.Worked.Long.Known()}
+				n = need{m.Worked.Long.Length, !m.Worked.Long.Known() || m.In.Build != nil}
 			}
 			needs[said.Span] = n
 		}
@@ -216,6 +225,19 @@ func mendLong(p *plan.Plan, said stated, needed wood.Length, n need) []diag.Fix 
 }
 
 func noTrim(string) wood.Length { return 0 }
+
+func neverLoose(*plan.Member) wood.Length { return 0 }
+
+// unjoined reports whether nothing holds a member at either end, so that it may stop short of
+// what it meets.
+func unjoined(m *plan.Member) bool {
+	for _, e := range m.Ends {
+		if e == nil || !e.Free && e.Joint != nil && e.Joint.Kind.Is != plan.Butt {
+			return false
+		}
+	}
+	return true
+}
 
 // cutAs says of the members that are mitred or lapped, at their own ends or by those that meet
 // them, by which kind of joint: their lengths have rules of their own.

@@ -106,16 +106,19 @@ func checkMattress(pass *Pass, h *plan.Holds, of any, kind plan.AssemblyKind, at
 	}
 }
 
-// inside is, by axis, what lies between the outer members of an assembly.
+// inside is, by axis, what lies between the outer members of an assembly, where only one of its
+// lists can be meant.
 func inside(a *plan.Assembly) [3]plan.Node {
 	var at [3]plan.Node
+	var lists [3]int
 	for n := range a.Nodes() {
 		l, ok := n.(*plan.List)
-		if !ok || at[l.Axis] != nil || len(l.Items) != 3 {
+		if !ok || len(l.Items) != 3 || !isWood(l.Items[0]) || !isWood(l.Items[2]) || isWood(l.Items[1]) {
 			continue
 		}
-		if isWood(l.Items[0]) && isWood(l.Items[2]) && !isWood(l.Items[1]) {
-			at[l.Axis] = l.Items[1]
+		lists[l.Axis]++
+		if at[l.Axis] = l.Items[1]; lists[l.Axis] > 1 {
+			at[l.Axis] = nil
 		}
 	}
 	return at

@@ -3,6 +3,7 @@ package rules
 import (
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
+	"plancheck/internal/wood"
 )
 
 var railLength = &Rule{
@@ -20,7 +21,7 @@ Compare the finding's working with the drawing from its first line on: the first
 Leave the length out where the drawing fixes it: the cutting list prints it.`,
 	Sources: `The sum is arithmetic. Unequal shoulders on rebated stuff: W. Noyes, Handwork in Wood, 1910, joint no. 33.`,
 	Sound: `A rail with a stub tenon at one end, a tenon at the other and a door's leaf to fit into, cut to the sum; a stile
-left free at both ends.`,
+left free at both ends; slats and a cleat that no joint holds, which stop short.`,
 	Bad: `frame leaf {
   wide 18 ; high 24 ; thick 3/4
   joint tenon thick 1/4 long 1 1/4
@@ -44,6 +45,12 @@ left free at both ends.`,
 	Check: func(pass *Pass) {
 		checkLongs(pass, func(m *plan.Member, kind string) bool {
 			return !m.Board() && kind == ""
-		}, span{"between shoulders", "the span between shoulders, without the joints"}, noTrim)
+		}, span{"between shoulders", "the span between shoulders, without the joints"}, noTrim, func(m *plan.Member) wood.Length {
+			switch m.Word {
+			case "slat", "cleat", "runner", "kicker", "batten", "moulding": // these may lie on something, and stop short
+				return m.Worked.Long.Length
+			}
+			return 0
+		})
 	},
 }
