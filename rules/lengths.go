@@ -84,7 +84,7 @@ type span struct{ label, note string }
 // of joint, if any, by which it is mitred or lapped. trim is how much longer a kind may be at
 // each end, to be levelled once it is glued; loose is how much shorter what is not joined may be.
 func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, between span,
-	trim func(kind string) wood.Length, loose func(m *plan.Member) wood.Length) {
+	trim func(m *plan.Member, kind string) wood.Length, loose func(m *plan.Member) wood.Length) {
 	p := pass.Plan
 	seen := make(map[saying]bool) // a length is stated once for all that `each` or a part says it of
 	as := cutAs(p)
@@ -99,7 +99,7 @@ func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, betw
 				continue
 			}
 			more := said.Length.Length - needed
-			if more > 0 && !wood.Over(more, 2*trim(as[m])+2*m.Horns.Or(0).Length+p.Tape.Tolerance()) {
+			if more > 0 && !wood.Over(more, 2*trim(m, as[m])+2*m.Horns.Or(0).Length+p.Tape.Tolerance()) {
 				continue
 			}
 			if more < 0 && unjoined(m) && !wood.Over(-more, loose(m)+p.Tape.Tolerance()) {
@@ -224,7 +224,7 @@ func mendLong(p *plan.Plan, said stated, needed wood.Length, n need) []diag.Fix 
 	return []diag.Fix{fix}
 }
 
-func noTrim(string) wood.Length { return 0 }
+func noTrim(*plan.Member, string) wood.Length { return 0 }
 
 func neverLoose(*plan.Member) wood.Length { return 0 }
 
