@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"plancheck/internal/diag"
 	"plancheck/internal/wood"
 	"plancheck/lang"
@@ -28,6 +30,7 @@ type resolver struct {
 
 	gapless map[*Assembly]bool // a door or a front in it was asked for its gap
 
+	shaping    bool // rows are being set out, and nothing can be measured yet
 	trail      []stop
 	looped     map[diag.Span]bool
 	statements int
@@ -64,7 +67,23 @@ func Resolve(tree *lang.Tree, open Opener) (*Plan, []diag.Finding) {
 	r.workOutAll()
 	r.checkRelations()
 	r.subjects()
-	return r.plan, r.findings
+	return r.plan, saidOnce(r.findings)
+}
+
+// saidOnce drops what was found again in a line that is read more than once: for each word that
+// an `each` lists, or for each build of a pattern.
+func saidOnce(found []diag.Finding) []diag.Finding {
+	type same struct {
+		rule, subject, message string
+		span                   diag.Span
+	}
+	seen := make(map[same]bool, len(found))
+	return slices.DeleteFunc(found, func(f diag.Finding) bool {
+		key := same{f.Rule, f.Subject, f.Message, f.Span}
+		again := seen[key]
+		seen[key] = true
+		return again
+	})
 }
 
 // read decodes the statements of one file.
@@ -100,6 +119,8 @@ func (r *resolver) unitOf(tree *lang.Tree) wood.Length {
 
 // shape brings every assembly into its final form before anything is measured.
 func (r *resolver) shape() {
+	r.shaping = true
+	defer func() { r.shaping = false }()
 	r.climate()
 	for _, m := range r.plan.Materials {
 		r.species(m)
@@ -129,6 +150,11 @@ func (r *resolver) shape() {
 					p.Uses = append(p.Uses, n)
 				}
 			case *Placed:
+				if !n.Part.Said() {
+					f := r.fault(MissingValue, n.Name.Span, "%s %s needs to say which one it is", n.Word, quoted(n.Name.Text))
+					f.Subject = PathOf(n)
+					f.Fixes = []diag.Fix{{Title: "write `" + n.Word + " " + n.Name.Text + " part end-" + n.Word + "`, with the name under which it is drawn"}}
+				}
 				r.turn(n)
 				if n.Part.To != nil {
 					n.Part.To.uses = append(n.Part.To.uses, n)

@@ -36,7 +36,7 @@ type Row struct {
 func CuttingList(p *plan.Plan) []Row {
 	l := lister{
 		plan:   p,
-		pieces: piecesOf(p),
+		pieces: p.Pieces(),
 		at:     map[string]int{},
 	}
 	for _, a := range p.Assemblies {
@@ -340,44 +340,6 @@ func nameOf(i *plan.Item) string {
 const mostPieces = 1_000_000_000
 
 func atMost(n int) int { return min(n, mostPieces) }
-
-// piecesOf is how many of each assembly the piece needs: as many as the plan says, or as
-// what it is placed in calls for, if that is more.
-func piecesOf(p *plan.Plan) map[*plan.Assembly]int {
-	in := map[*plan.Assembly][]*plan.Assembly{} // where each is placed, once for each placing
-	for _, a := range p.Assemblies {
-		for n := range a.Nodes() {
-			switch n := n.(type) {
-			case *plan.Placed:
-				in[n.Part.To] = append(in[n.Part.To], a)
-			case *plan.Door:
-				in[n.Leaf.Frame] = append(in[n.Leaf.Frame], a)
-			}
-		}
-	}
-	pieces := make(map[*plan.Assembly]int, len(p.Assemblies))
-	var of func(a *plan.Assembly) int
-	of = func(a *plan.Assembly) int {
-		if n, ok := pieces[a]; ok {
-			return n
-		}
-		said := min(max(a.Count.Or(1), 0), mostPieces)
-		if a.Pair.On {
-			said = atMost(2 * said)
-		}
-		pieces[a] = said // also what a loop of assemblies comes back to
-		needed := 0
-		for _, outer := range in[a] {
-			needed = atMost(needed + of(outer))
-		}
-		pieces[a] = max(said, needed)
-		return pieces[a]
-	}
-	for _, a := range p.Assemblies {
-		of(a)
-	}
-	return pieces
-}
 
 // group sorts rows by material, in the order in which the plan first needs each, and from
 // thick to thin; rows of one sort stay in the plan's order.
