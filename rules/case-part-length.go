@@ -55,7 +55,7 @@ climate { shop 8% ; dry 6% ; humid 11% }
 	Check: func(pass *Pass) {
 		checkLongs(pass, func(m *plan.Member, kind string) bool {
 			return m.Board() && kind == ""
-		}, span{"clear between its mates", "what is clear between its mates, without the joints"}, noTrim, func(m *plan.Member) wood.Length {
+		}, "clear between its mates", noTrim, func(m *plan.Member) wood.Length {
 			if m.Word == "shelf" {
 				return pass.Length(shelfPlay, plan.PathOf(m))
 			}

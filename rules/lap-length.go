@@ -55,7 +55,7 @@ stands with each figure.`,
 	Figures: []*Figure{lapTrim, bridleTrim},
 	Check: func(pass *Pass) {
 		checkLongs(pass, func(_ *plan.Member, kind string) bool { return kind == plan.HalfLap || kind == plan.Bridle },
-			span{"between its mates", "what stands between its mates, without the laps"}, func(m *plan.Member, kind string) wood.Length {
+			"between its mates", func(m *plan.Member, kind string) wood.Length {
 				if kind == plan.Bridle {
 					return bridleTrim.Length
 				}

@@ -75,15 +75,12 @@ func statedLongs(m *plan.Member) []stated {
 	return all
 }
 
-// span says what stands between the joints of a part: to the working, and to a maker who cut the
-// part to it.
-type span struct{ label, note string }
-
 // checkLongs reports every member whose stated length is not what its place and its joints
 // make of it. It looks at those that belong to the rule: by the member itself and by the kind
 // of joint, if any, by which it is mitred or lapped. trim is how much longer a kind may be at
 // each end, to be levelled once it is glued; loose is how much shorter what is not joined may be.
-func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, between span,
+// between is what the working calls the length without the joints.
+func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, between string,
 	trim func(m *plan.Member, kind string) wood.Length, loose func(m *plan.Member) wood.Length) {
 	p := pass.Plan
 	seen := make(map[saying]bool) // a length is stated once for all that `each` or a part says it of
@@ -108,7 +105,7 @@ func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, betw
 			if again(seen, said.Span, m.In) {
 				break
 			}
-			paper := room(p, m, m.Grain, between.label)
+			paper := room(p, m, m.Grain, between)
 			addEnds(paper, m)
 			addOver(paper, m)
 			paper.Equals("needed")
@@ -120,9 +117,6 @@ func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, betw
 			}
 			if said.thing != m {
 				f.Notes = append(f.Notes, diag.Note{Span: m.Span, Message: "it is used here as " + titled(&m.Item)})
-			}
-			if clear := m.Cell[m.Grain].Size; agree(p, said.Length.Length, clear) && !agree(p, clear, needed) {
-				f.Notes = append(f.Notes, diag.Note{Span: said.Span, Message: "this is " + between.note})
 			}
 			if needs == nil {
 				needs = neededAt(p)

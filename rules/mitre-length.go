@@ -40,6 +40,6 @@ adds the whole width of its mate.`,
 `,
 	Check: func(pass *Pass) {
 		checkLongs(pass, func(_ *plan.Member, kind string) bool { return kind == plan.Mitre },
-			span{"sight size", "the sight size; the saw wants the long point"}, noTrim, neverLoose)
+			"sight size", noTrim, neverLoose)
 	},
 }

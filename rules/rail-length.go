@@ -45,7 +45,7 @@ left free at both ends; slats and a cleat that no joint holds, which stop short.
 	Check: func(pass *Pass) {
 		checkLongs(pass, func(m *plan.Member, kind string) bool {
 			return !m.Board() && kind == ""
-		}, span{"between shoulders", "the span between shoulders, without the joints"}, noTrim, func(m *plan.Member) wood.Length {
+		}, "between shoulders", noTrim, func(m *plan.Member) wood.Length {
 			switch m.Word {
 			case "slat", "cleat", "runner", "kicker", "batten", "moulding": // these may lie on something, and stop short
 				return m.Worked.Long.Length
