@@ -82,6 +82,10 @@ func (d *decoder) statement(levels []level, s *lang.Statement) {
 			return
 		}
 	}
+	if last := levels[len(levels)-1]; last.place&(AtTop|InPattern|InAssembly) != 0 && outsideName(s) && wordIn(InList, s.Word.Text) != nil {
+		d.later(s)
+		return
+	}
 	d.unread(levels, s)
 }
 

@@ -8,11 +8,16 @@ import (
 
 // fillDrawer works out a drawer: the front from the opening, then the box, then its parts.
 func (r *resolver) fillDrawer(d *Drawer) {
+	r.needDrawer(d)
 	d.Edges = r.edges(d, d.Fit, d.Reveal, "")
 	front := [2]Length{lessEdges(d.Cell[Across], d.Edges, Across), lessEdges(d.Cell[Down], d.Edges, Down)}
-	side := d.Of.Thick()
-	if d.SideAs != nil && d.SideAs.Of.Thick().How != Unknown {
-		side = d.SideAs.Of.Thick()
+	sideOf := d.Of
+	if d.SideAs != nil && d.SideAs.Of.Material.Said() {
+		sideOf = d.SideAs.Of
+	}
+	side := r.thick(sideOf)
+	if side.How == Unknown {
+		side = r.thick(d.Of)
 	}
 	box := r.boxWide(d, side)
 	high := r.boxHigh(d)
@@ -31,7 +36,7 @@ func (r *resolver) fillDrawer(d *Drawer) {
 	if frontJoint != nil && frontJoint.Kind.Is == Dovetail {
 		lap = frontJoint.Lap.Or(0)
 	}
-	frontBeyond := beyondSide(frontJoint, closing.Thick(), lap)
+	frontBeyond := beyondSide(frontJoint, r.thick(closing), lap)
 	d.Beyond = frontBeyond
 	long := d.Long
 	switch {
@@ -54,20 +59,16 @@ func (r *resolver) fillDrawer(d *Drawer) {
 		}
 		return b
 	}
-	sideOf := d.Of
-	if d.SideAs != nil && d.SideAs.Of.Material.Said() {
-		sideOf = d.SideAs.Of
-	}
 	d.Left = part("left", sideOf, d.SideAs, Size3{long, high, side})
 	d.Right = part("right", sideOf, d.SideAs, Size3{long, high, side})
 
 	between := less(box, side, side) // the sides
 	switch {
 	case applied:
-		d.Front = part("front", frontOf, d.FrontAs, Size3{front[0], front[1], frontOf.Thick()})
-		d.Inner = part("inner front", d.Of, nil, Size3{r.between(box, between, frontJoint), high, d.Of.Thick()})
+		d.Front = part("front", frontOf, d.FrontAs, Size3{front[0], front[1], r.thick(frontOf)})
+		d.Inner = part("inner front", d.Of, nil, Size3{r.between(box, between, frontJoint), high, r.thick(d.Of)})
 	default:
-		d.Front = part("front", frontOf, d.FrontAs, Size3{front[0], front[1], frontOf.Thick()})
+		d.Front = part("front", frontOf, d.FrontAs, Size3{front[0], front[1], r.thick(frontOf)})
 	}
 
 	backOf := d.Of
@@ -79,10 +80,27 @@ func (r *resolver) fillDrawer(d *Drawer) {
 	if b := d.BottomAs; b != nil && !grooved {
 		backHigh = less(high, b.Up, r.grooveWide(b))
 	}
-	d.Back = part("back", backOf, d.BackAs, Size3{r.between(box, between, backJoint), backHigh, backOf.Thick()})
+	d.Back = part("back", backOf, d.BackAs, Size3{r.between(box, between, backJoint), backHigh, r.thick(backOf)})
 
 	if b := d.BottomAs; b != nil {
-		d.Bottom = r.bottom(d, b, between, long, frontBeyond, closing.Thick(), backOf.Thick(), grooved)
+		d.Bottom = r.bottom(d, b, between, long, frontBeyond, r.thick(closing), r.thick(backOf), grooved)
+	}
+}
+
+// needDrawer works out what a drawer states and what it takes from its slide: it may be asked
+// for before everything stated is worked out.
+func (r *resolver) needDrawer(d *Drawer) {
+	r.needAll(&d.SetIn, &d.Long, &d.Deep, &d.High, &d.Wide, &d.Gap)
+	for _, part := range []*DrawerPart{d.FrontAs, d.BackAs, d.SideAs} {
+		if part != nil {
+			r.need(&part.Cut)
+		}
+	}
+	if b := d.BottomAs; b != nil {
+		r.needAll(&b.Groove.Across, &b.Groove.Deep, &b.Up, &b.PastBack)
+	}
+	if s := d.Slide.To; s != nil {
+		r.needAll(&s.Long, &s.Room, &s.Less, &s.HighLess)
 	}
 }
 
@@ -126,7 +144,9 @@ func (r *resolver) boxHigh(d *Drawer) Length {
 func (r *resolver) cornerJoint(d *Drawer, at string) *Joint {
 	for _, c := range d.Corners {
 		if c.At.Is == at {
-			return r.mergeJoints(c.Joint)
+			j := r.mergeJoints(c.Joint)
+			r.needAll(&j.Deep, &j.Long, &j.Lap, &j.Rabbet.Across)
+			return j
 		}
 	}
 	return nil
@@ -173,7 +193,7 @@ func (r *resolver) grooveWide(b *DrawerBottom) Length {
 	if b.Groove.Across.How != Unknown {
 		return b.Groove.Across
 	}
-	return b.Of.Thick()
+	return r.thick(b.Of)
 }
 
 // bottom is a drawer's bottom: between the sides and into their grooves less a gap, from
@@ -188,7 +208,7 @@ func (r *resolver) bottom(d *Drawer, b *DrawerBottom, between, long, beyond, fro
 	} else if b.PastBack.Known() {
 		deep = addUp(deep, b.PastBack)
 	}
-	size := Size3{wide, deep, b.Of.Thick()}
+	size := Size3{wide, deep, r.thick(b.Of)}
 	if b.Grain.Is == "behind" {
 		size.Long, size.Wide = deep, wide
 	}

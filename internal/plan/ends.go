@@ -164,17 +164,14 @@ func (r *resolver) mergeJoints(joints ...*Joint) *Joint {
 		switch {
 		case j == nil:
 		case merged == nil:
-			copied := *j
-			copied.Mortise, copied.Haunch = nil, nil
-			merged = &copied
-			if j.Mortise != nil {
-				m := *j.Mortise
-				merged.Mortise = &m
+			merged = &Joint{Name: j.Name, Kind: j.Kind, From: j.From, Span: j.Span}
+			if j.Mortise != nil { // it may be given figures of its own
+				merged.Mortise = &Mortise{Span: j.Mortise.Span}
 			}
 			if j.Haunch != nil {
-				h := *j.Haunch
-				merged.Haunch = &h
+				merged.Haunch = &Haunch{Span: j.Haunch.Span}
 			}
+			r.inherit(InJoint, jointSlots(), merged, j)
 		case merged.Kind.Is == "" || merged.Kind.Is == j.Kind.Is:
 			if merged.Kind.Is == "" {
 				merged.Kind = j.Kind
@@ -200,6 +197,10 @@ func (r *resolver) byTape(inch, metric wood.Length) wood.Length {
 // fillJoint gives a joint the figures that its kind works out from what it joins: how much
 // of its mate it goes through, and how thick its own part is.
 func (r *resolver) fillJoint(j *Joint, mate, thick Length) {
+	r.needAll(&j.Long, &j.Deep, &j.Own, &j.Thick)
+	if m := j.Mortise; m != nil {
+		r.needAll(&m.Deep, &m.Own, &m.Thick)
+	}
 	switch j.Kind.Is {
 	case Tenon:
 		if j.Through.On && mate.Known() {
@@ -221,7 +222,9 @@ func (r *resolver) fillJoint(j *Joint, mate, thick Length) {
 	case HalfLap:
 		if thick.Known() {
 			j.Deep = j.Deep.Or(thick.Length / 2)
-			j.Own = j.Own.Or(thick.Length - j.Deep.Length)
+			if j.Deep.Known() {
+				j.Own = j.Own.Or(thick.Length - j.Deep.Length)
+			}
 		}
 	case Bridle:
 		if mate.Known() {
@@ -269,6 +272,7 @@ func (r *resolver) adds(e *End) Length {
 	if e.Free || j == nil {
 		return derived(0)
 	}
+	r.needAll(&j.Long, &j.Deep, &j.Rabbet.Across, &j.Rabbet.Deep, &j.Lap, &j.Tail)
 	switch j.Kind.Is {
 	case Tenon, Tongue:
 		return j.Long

@@ -189,6 +189,10 @@ func (r *resolver) fillDoor(d *Door) {
 // fillPanel works out a panel or a back: the clear place, plus what each edge goes into
 // its groove or rabbet, less the gap.
 func (r *resolver) fillPanel(p *Panel) {
+	r.needAll(&p.Gap.Across, &p.Gap.Deep, &p.Groove.Deep)
+	if p.Joint != nil {
+		r.need(&p.Joint.Rabbet.Deep)
+	}
 	p.Grain = panelGrain(p)
 	p.Size.Thick = r.panelThick(p)
 	p.Worked.Thick = p.Size.Thick
@@ -230,8 +234,7 @@ func (r *resolver) panelThick(p *Panel) Length {
 	if p.Thick.How != Unknown {
 		return r.need(&p.Thick)
 	}
-	thick := p.Of.Thick()
-	return r.need(&thick)
+	return r.thick(p.Of)
 }
 
 func (r *resolver) paneSize(clear Extent, near, far, gap Length) Length {
@@ -317,7 +320,7 @@ func (r *resolver) seasonsGap(p *Panel) Length {
 func (r *resolver) fillGlass(g *Glass) {
 	gap := Length{Length: r.byTape(wood.Inch/8, 3*wood.Millimetre), How: Default}
 	g.GapUsed = Pair{Across: gap, Deep: gap}
-	if g.Gap.Deep.How != Unknown {
+	if r.needAll(&g.Gap.Across, &g.Gap.Deep); g.Gap.Deep.How != Unknown {
 		g.GapUsed = g.Gap
 		if g.Gap.Across.How == Unknown {
 			g.GapUsed.Across = g.Gap.Deep
@@ -326,6 +329,6 @@ func (r *resolver) fillGlass(g *Glass) {
 	g.Size = Size3{
 		Wide:  r.paneSize(g.Cell[Across], g.Edges[Left].Adds, g.Edges[Right].Adds, g.GapUsed.Across),
 		Long:  r.paneSize(g.Cell[Down], g.Edges[Upper].Adds, g.Edges[Lower].Adds, g.GapUsed.Deep),
-		Thick: g.Thick,
+		Thick: r.need(&g.Thick),
 	}
 }

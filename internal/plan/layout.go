@@ -20,6 +20,12 @@ func (r *resolver) solve(a *Assembly, axis Axis) bool {
 		r.loop(a.Name.Span, sizeOf(a, axis))
 		return false
 	}
+	if r.shaping {
+		asked := r.trail[len(r.trail)-1].at
+		f := r.fault(Loop, asked, "a number of things cannot follow from %s, which is worked out when all of them stand in their lists", quoted(sizeOf(a, axis)))
+		f.Fixes = append(f.Fixes, diag.Fix{Title: "state the number, or lean on a size that is stated"})
+		return false
+	}
 	if len(r.trail) >= maxDepth {
 		r.fault(TooLarge, a.Name.Span, "sizes lean on one another more than %d deep here", maxDepth)
 		return false
@@ -37,13 +43,13 @@ func (r *resolver) solve(a *Assembly, axis Axis) bool {
 }
 
 func sizeOf(a *Assembly, axis Axis) string {
-	return a.Name.Text + "." + [...]string{"wide", "high", "deep"}[axis]
+	return a.Name.Text + "." + axisSize[axis]
 }
 
 // outside is an assembly's size along an axis: stated, from the inside out, or from the
 // first place that it fills.
 func (r *resolver) outside(a *Assembly, axis Axis) Length {
-	if own := r.own(a, axis); own.Known() {
+	if own := r.own(a, axis); own.How != Unknown {
 		return own
 	}
 	for _, u := range a.uses {
@@ -55,14 +61,18 @@ func (r *resolver) outside(a *Assembly, axis Axis) Length {
 	return Length{}
 }
 
+// statedOutside is an assembly's size as its own block states it.
+func (r *resolver) statedOutside(a *Assembly, axis Axis) Length {
+	return r.need([...]*Length{&a.Wide, &a.High, &a.Deep}[axis])
+}
+
 // own is an assembly's size as far as it does not depend on where it stands.
 func (r *resolver) own(a *Assembly, axis Axis) Length {
-	said := [...]*Length{&a.Wide, &a.High, &a.Deep}[axis]
-	if r.need(said).How != Unknown {
-		return *said
+	if said := r.statedOutside(a, axis); said.How != Unknown {
+		return said
 	}
 	if a.Kind == Frame && axis == Behind {
-		if t := a.Of.Thick(); r.need(&t).Known() {
+		if t := r.thick(a.Of); t.Known() {
 			return t
 		}
 	}
@@ -153,8 +163,7 @@ func (r *resolver) fixed(n Node, axis Axis) fixing {
 		}
 	case *Panel:
 		if n.Word == "back" && it.Parent != nil && it.Parent.Axis == axis { // a board, as thick as its material
-			thick := r.panelThick(n)
-			return fixedAt(r.need(&thick))
+			return fixedAt(r.panelThick(n))
 		}
 		return fixing{fills: true}
 	case *Space:
@@ -193,8 +202,7 @@ func (r *resolver) fixedList(l *List, axis Axis) fixing {
 func (r *resolver) memberFixed(m *Member, axis Axis) Length {
 	own := r.statedOn(m, axis)
 	if own.How == Unknown && axis == m.Flat {
-		thick := m.Of.Thick()
-		return r.need(&thick)
+		return r.thick(m.Of)
 	}
 	return own
 }
@@ -202,26 +210,27 @@ func (r *resolver) memberFixed(m *Member, axis Axis) Length {
 // statedOn is a member's size along an axis as it or its part states it. A part's length
 // is left out: it includes the joints.
 func (r *resolver) statedOn(m *Member, axis Axis) Length {
-	part := m.partSize()
 	switch axis {
 	case m.Flat:
-		return r.stated(&m.Thick, part.Thick)
+		return r.stated(&m.Thick, r.partSize(m, "thick"))
 	case m.Grain:
 		return r.need(&m.Long)
 	}
-	return r.stated(&m.Wide, part.Wide)
+	return r.stated(&m.Wide, r.partSize(m, "wide"))
 }
 
-// partSize is the size of the part that a member is, as it shows on this frame's face.
-func (m *Member) partSize() Size3 {
-	if m.Part.To == nil {
-		return Size3{}
+// partSize is a size of the part that a member is, as it shows on this frame's face.
+func (r *resolver) partSize(m *Member, name string) Length {
+	p := m.Part.To
+	switch {
+	case p == nil:
+		return Length{}
+	case name == "long":
+		return r.stated(&p.Long, r.need(&p.Blank.Long))
+	case (name == "wide") != m.Turned.On:
+		return r.stated(&p.Wide, r.need(&p.Blank.Wide))
 	}
-	s := m.Part.To.Size
-	if m.Turned.On {
-		s.Wide, s.Thick = s.Thick, s.Wide
-	}
-	return s
+	return r.stated(&p.Thick, r.stated(&p.Blank.Thick, r.thick(p.Of)))
 }
 
 // shares reports whether a thing takes a share of what is left of its list.

@@ -9,22 +9,25 @@ func (m *Member) shaped() {
 	}
 }
 
-// fillMember works out a member's sizes, once.
+// fillMember works out a member's sizes, once. Asked while its assembly is still being
+// solved along another axis, it leaves what depends on that for later.
 func (r *resolver) fillMember(m *Member) {
 	if m.filled {
 		return
 	}
 	m.filled = true
 	for axis := Across; axis <= Behind; axis++ {
-		if m.In.state[axis] != busy {
-			r.solve(m.In, axis)
+		if m.In.state[axis] == busy {
+			defer func() { m.filled = false }()
+			continue
 		}
+		r.solve(m.In, axis)
 	}
 	if m.Parent == nil {
 		r.fillRail(m)
 		return
 	}
-	width := Axis(3 - m.Flat - m.Grain)
+	width := m.width()
 	m.Worked.Thick = onAxis(m, m.Flat)
 	m.Worked.Wide = onAxis(m, width)
 	m.Size.Thick = r.stated(&m.Thick, m.Worked.Thick)
@@ -57,9 +60,12 @@ func (r *resolver) fillMember(m *Member) {
 	}
 	m.Size.Long = r.stated(&m.Cut, r.stated(&m.Long, m.Worked.Long))
 	if m.Part.To != nil {
-		m.Size = m.partSize()
+		m.Size = Size3{r.partSize(m, "long"), r.partSize(m, "wide"), r.partSize(m, "thick")}
 	}
 }
+
+// width is the axis along which a member's width lies.
+func (m *Member) width() Axis { return 3 - m.Flat - m.Grain }
 
 // fillRail works out the one rail of a polygon, whose length must be said: no list tells it.
 func (r *resolver) fillRail(m *Member) {
@@ -95,8 +101,7 @@ func (r *resolver) fillTop(m *Member) {
 	}
 	m.filled = true
 	m.shaped()
-	thick := m.Of.Thick()
-	m.Worked.Thick = r.need(&thick)
+	m.Worked.Thick = r.thick(m.Of)
 	m.Size.Thick = r.stated(&m.Thick, m.Worked.Thick)
 	if o := m.Over; o != nil && o.Of.To != nil && r.solve(o.Of.To, Across) && r.solve(o.Of.To, Behind) {
 		ends, front, back := r.need(&o.Ends).Or(0), r.need(&o.Front).Or(0), r.need(&o.Back).Or(0)
@@ -121,15 +126,8 @@ func (m *Member) CoreLong() Length {
 // fillPart works out the size of a part that is declared by itself.
 func (r *resolver) fillPart(p *Part) {
 	p.shaped()
-	p.Size = Size3{
-		Long:  r.stated(&p.Long, r.need(&p.Blank.Long)),
-		Wide:  r.stated(&p.Wide, r.need(&p.Blank.Wide)),
-		Thick: r.stated(&p.Thick, r.need(&p.Blank.Thick)),
-	}
-	if !p.Size.Thick.Known() {
-		thick := p.Of.Thick()
-		p.Size.Thick = r.need(&thick)
-	}
+	use := &Member{Part: Ref[Part]{To: p}}
+	p.Size = Size3{r.partSize(use, "long"), r.partSize(use, "wide"), r.partSize(use, "thick")}
 }
 
 // Board reports whether a member is a board, and not a stick.

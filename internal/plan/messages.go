@@ -6,6 +6,7 @@ package plan
 import (
 	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -193,9 +194,8 @@ func insideNames(thing any) []string {
 		}
 	}
 	inner := func(sc *scope) {
-		for k := range sc.names {
-			known = append(known, k)
-		}
+		known = slices.AppendSeq(known, maps.Keys(sc.names))
+		slices.Sort(known)
 	}
 	switch t := thing.(type) {
 	case *Assembly:
@@ -222,7 +222,7 @@ func insideNames(thing any) []string {
 	return known
 }
 
-// firstSize is a size that a thing offers, as an example.
+// firstSize is a size that a thing offers, as an example; "" where it offers none.
 func firstSize(thing any) string {
 	for _, n := range insideNames(thing) {
 		for _, s := range SizeNames() {
@@ -231,20 +231,22 @@ func firstSize(thing any) string {
 			}
 		}
 	}
-	return "wide"
+	return ""
 }
 
-// maxGuesses is for how many words and names of a plan the nearest known one is sought: a
-// text that is full of unknown names is no plan, and each search looks at all of them.
-const maxGuesses = 200
+// maxCompared is how many known words and names are compared, in all, with those that are
+// not: a text that is full of unknown names is no plan, and each search looks at all of them.
+const maxCompared = 2_000_000
 
 // nearest is the known word or name that one is most likely meant to be; "" where none is
 // near.
 func (r *resolver) nearest(word string, known func() []string) string {
-	if r.guesses++; r.guesses > maxGuesses {
+	if r.compared >= maxCompared {
 		return ""
 	}
-	return diag.Nearest(word, known())
+	names := known()
+	r.compared += len(names)
+	return diag.Nearest(word, names)
 }
 
 func didYouMean(near string) string {

@@ -47,14 +47,13 @@ func (r *resolver) size(thing any, name string) (l Length, ok bool) {
 	case *Assembly:
 		return r.assemblySize(t, name)
 	case *Part:
+		r.fillPart(t)
 		return boardSize(t.Size, name)
 	case *BoxPart:
 		return boardSize(t.Size, name)
 	case *Drawer:
 		if part, rest, dotted := strings.Cut(name, "."); dotted {
-			if b := r.boxPart(t, part); b != nil {
-				return boardSize(b.Size, rest)
-			}
+			return r.boxSize(t, part, rest)
 		}
 	case *Door:
 		if l, ok := r.doorSize(t, name); ok {
@@ -75,7 +74,7 @@ func (r *resolver) size(thing any, name string) (l Length, ok bool) {
 	if !isNode {
 		return Length{}, false
 	}
-	return r.cellSize(n.item(), name)
+	return r.cellSize(n, name)
 }
 
 func boardSize(s Size3, name string) (Length, bool) {
@@ -105,14 +104,21 @@ func (r *resolver) assemblySize(a *Assembly, name string) (Length, bool) {
 	default:
 		return Length{}, false
 	}
+	if own := r.statedOutside(a, axis); own.How != Unknown {
+		return own, true
+	}
 	if !r.solve(a, axis) {
 		return Length{}, true
 	}
 	return a.Outside[axis], true
 }
 
+// axisSize is what the size along each axis is called.
+var axisSize = [...]string{"wide", "high", "deep"}
+
 // cellSize is the size or the place of an opening or a member in its assembly.
-func (r *resolver) cellSize(it *Item, name string) (Length, bool) {
+func (r *resolver) cellSize(n Node, name string) (Length, bool) {
+	it := n.item()
 	var axis Axis
 	switch name {
 	case "wide", "from-left":
@@ -124,16 +130,26 @@ func (r *resolver) cellSize(it *Item, name string) (Length, bool) {
 	default:
 		return Length{}, false
 	}
+	if name == axisSize[axis] && it.Parent != nil && it.Parent.Axis == axis {
+		if own := r.need(&it.Along); own.How != Unknown {
+			return own, true
+		}
+	}
 	if it.In == nil || !r.solve(it.In, axis) {
 		return Length{}, true
 	}
 	cell, out := it.Cell[axis], it.In.Outside[axis]
 	switch {
-	case name == "wide" || name == "high" || name == "deep":
+	case name == axisSize[axis]:
 		if !cell.Sized {
 			return Length{}, true
 		}
 		return derived(cell.Size), true
+	}
+	if m, ok := n.(*Member); ok {
+		cell = m.Body[axis]
+	}
+	switch {
 	case !cell.Placed:
 		return Length{}, true
 	case name != "from-floor":
@@ -149,17 +165,49 @@ func (r *resolver) memberSize(m *Member, name string) (Length, bool) {
 		r.fillTop(m)
 		return boardSize(m.Size, name)
 	}
+	axis := m.Grain
 	switch name {
-	case "long", "wide", "thick":
-		r.fillMember(m)
-		return boardSize(m.Size, name)
 	case "span":
-		if !r.solve(m.In, m.Grain) || !m.Cell[m.Grain].Sized {
+		if !r.solve(m.In, axis) || !m.Cell[axis].Sized {
 			return Length{}, true
 		}
-		return derived(m.Cell[m.Grain].Size), true
+		return derived(m.Cell[axis].Size), true
+	case "long":
+	case "wide":
+		axis = m.width()
+	case "thick":
+		axis = m.Flat
+	default:
+		return Length{}, false
 	}
-	return Length{}, false
+	if own := r.statedSize(m, name); own.How != Unknown {
+		return own, true
+	}
+	if !r.solve(m.In, axis) {
+		return Length{}, true
+	}
+	r.fillMember(m)
+	return boardSize(m.Size, name)
+}
+
+// statedSize is a member's size as it, its part, or its number in the list states it.
+func (r *resolver) statedSize(m *Member, name string) Length {
+	if m.Part.To != nil {
+		return r.partSize(m, name)
+	}
+	own, axis := Length{}, m.width()
+	switch name {
+	case "long":
+		return r.stated(&m.Cut, r.need(&m.Long))
+	case "wide":
+		own = r.need(&m.Wide)
+	case "thick":
+		own, axis = r.need(&m.Thick), m.Flat
+	}
+	if own.How == Unknown && m.Parent != nil && m.Parent.Axis == axis {
+		return r.need(&m.Along)
+	}
+	return own
 }
 
 func (r *resolver) doorSize(d *Door, name string) (Length, bool) {
@@ -218,26 +266,22 @@ func (r *resolver) clearWide(d *Door) Length {
 	return derived(opening - max(0, covered))
 }
 
-func (r *resolver) boxPart(d *Drawer, name string) *BoxPart {
+// boxSize is the size of that name of one of a drawer's parts.
+func (r *resolver) boxSize(d *Drawer, part, name string) (l Length, ok bool) {
 	for axis := Across; axis <= Behind; axis++ {
 		if !r.solve(d.In, axis) {
-			return nil
+			return Length{}, true
 		}
 	}
 	if d.Front == nil {
 		r.fillDrawer(d)
 	}
-	switch name {
-	case "front":
-		return d.Front
-	case "left":
-		return d.Left
-	case "right":
-		return d.Right
-	case "back":
-		return d.Back
-	case "bottom":
-		return d.Bottom
+	parts := map[string]*BoxPart{"front": d.Front, "left": d.Left, "right": d.Right, "back": d.Back, "bottom": d.Bottom}
+	switch b, known := parts[part]; {
+	case b != nil:
+		return boardSize(b.Size, name)
+	case known: // a drawer that says nothing of its bottom
+		return Length{}, true
 	}
-	return nil
+	return Length{}, false
 }

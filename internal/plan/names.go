@@ -5,6 +5,7 @@ package plan
 // sought from the inside out, the rest only inside what was found.
 
 import (
+	"slices"
 	"strings"
 
 	"plancheck/internal/diag"
@@ -42,10 +43,12 @@ type binding struct {
 	scope *scope
 	wants string
 	take  func(found any) bool // false if it is not of the kind that is wanted
+
+	mention bool // naming it here is no use of it
 }
 
 func (d *decoder) bind(said *lang.Expr, wants string, take func(found any) bool) {
-	d.bindings = append(d.bindings, binding{said, d.scope, wants, take})
+	d.bindings = append(d.bindings, binding{said: said, scope: d.scope, wants: wants, take: take})
 }
 
 // bindNames finds every name that something was said to be.
@@ -54,6 +57,9 @@ func (r *resolver) bindNames() {
 		found, ok := r.lookUp(b.said, b.scope, b.wants)
 		if !ok {
 			continue
+		}
+		if !b.mention {
+			use(found)
 		}
 		if !b.take(found) {
 			f := r.fault(UnknownName, b.said.Span, "`%s` is %s, but %s is wanted here", b.said.Text, kindOf(found), b.wants)
@@ -71,6 +77,10 @@ type named interface{ naming() *Name }
 // declare makes a name stand for a thing in a scope.
 func (r *resolver) declare(sc *scope, at *lang.Expr, thing any) {
 	name := at.Text
+	if strings.Contains(name, ".") {
+		r.fault(WrongValue, at.Span, "`%s` is a path to something drawn elsewhere: a name of its own has no dot, such as `%s`", name, strings.ReplaceAll(name, ".", "-"))
+		return
+	}
 	if first, taken := sc.names[name]; taken {
 		f := r.fault(DuplicateName, at.Span, "`%s` names two things here", name)
 		if n, ok := first.(named); ok {
@@ -90,7 +100,6 @@ func (r *resolver) lookUp(e *lang.Expr, sc *scope, wants string) (any, bool) {
 		r.unknownName(e, first, sc, wants)
 		return nil, false
 	}
-	use(thing)
 	for dotted {
 		var name string
 		name, rest, dotted = strings.Cut(rest, ".")
@@ -100,11 +109,11 @@ func (r *resolver) lookUp(e *lang.Expr, sc *scope, wants string) (any, bool) {
 			return nil, false
 		}
 		thing = next
-		use(thing)
 	}
 	return thing, true
 }
 
+// use takes down that something names a thing.
 func use(thing any) {
 	if n, ok := thing.(named); ok {
 		n.naming().Used = true
@@ -159,7 +168,11 @@ func (r *resolver) named(e *lang.Expr, sc *scope) (Value, bool) {
 		thing = next
 		use(thing)
 	}
-	f := r.fault(WrongValue, e.Span, "`%s` is %s: name one of its sizes, such as `%s.%s`", e.Text, kindOf(thing), e.Text, firstSize(thing))
+	mend := ", and has no size"
+	if size := firstSize(thing); size != "" {
+		mend = ": name one of its sizes, such as `" + e.Text + "." + size + "`"
+	}
+	f := r.fault(WrongValue, e.Span, "`%s` is %s%s", e.Text, kindOf(thing), mend)
 	if n, ok := thing.(named); ok {
 		f.note(n.naming().Span, "it stands here")
 	}
@@ -182,17 +195,36 @@ func (r *resolver) let(e *lang.Expr, let *Let, sc *scope) (Value, bool) {
 // Lets that lean on one another in a long chain are worked out from its far end, on a
 // stack of our own.
 func (r *resolver) workOut(let *Let, at diag.Span) bool {
+	let.queued = true
 	for chain := []*Let{let}; len(chain) > 0; {
 		last := chain[len(chain)-1]
-		if next := leansOn(last.Said, last.scope); next != nil && last.state == untouched {
-			next.queued = true
-			chain = append(chain, next)
-			continue
+		if last.state == untouched {
+			if next := leansOn(last.Said, last.scope, false); next != nil {
+				next.queued = true
+				chain = append(chain, next)
+				continue
+			}
+			if i := slices.Index(chain, leansOn(last.Said, last.scope, true)); i >= 0 {
+				r.ring(chain[i:])
+			}
 		}
 		r.workOutOne(last)
 		chain = chain[:len(chain)-1]
 	}
 	return let.known
+}
+
+// ring reports lets each of which leans on the next, and the last on the first. None of them
+// can be worked out.
+func (r *resolver) ring(lets []*Let) {
+	outer := r.trail
+	r.trail = nil
+	for _, let := range lets {
+		let.state = done
+		r.trail = append(r.trail, stop{let.Name.Span, let.Name.Text})
+	}
+	r.loop(lets[0].Name.Span, lets[0].Name.Text)
+	r.trail = outer
 }
 
 func (r *resolver) workOutOne(let *Let) {
@@ -206,18 +238,19 @@ func (r *resolver) workOutOne(let *Let) {
 	}
 }
 
-// leansOn is a let that an expression names and that nobody has worked out or queued yet.
-func leansOn(e *lang.Expr, sc *scope) *Let {
+// leansOn is a let that an expression names and that nobody has worked out yet: one that is
+// queued for it, or one that is not.
+func leansOn(e *lang.Expr, sc *scope, queued bool) *Let {
 	if e == nil {
 		return nil
 	}
 	if e.Op == lang.Name {
-		if let, ok := sc.find(e.Text).(*Let); ok && let.state == untouched && !let.queued {
+		if let, ok := sc.find(e.Text).(*Let); ok && let.state == untouched && let.queued == queued {
 			return let
 		}
 	}
 	for i := range e.Args {
-		if let := leansOn(&e.Args[i], sc); let != nil {
+		if let := leansOn(&e.Args[i], sc, queued); let != nil {
 			return let
 		}
 	}

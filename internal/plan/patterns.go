@@ -104,6 +104,7 @@ func (r *resolver) makeBuild(b *Build) {
 		}
 	}
 	b.Pattern.To = p
+	use(p)
 	b.scope.source = p.source
 	r.take(b, p, values[3:])
 	d := &decoder{resolver: r, source: p.source, scope: b.scope, build: b}

@@ -35,7 +35,7 @@ type resolver struct {
 	looped     map[diag.Span]bool
 	statements int
 	unfolded   int
-	guesses    int
+	compared   int // known names, with those that are not
 }
 
 // Resolve works out the piece that a tree describes. The plan is always usable: what is

@@ -79,6 +79,10 @@ func (r *resolver) inheritLength(to, from *Length) {
 	*to = *from
 	if from.How == waiting {
 		p := &r.pending[from.Length]
+		if p.state == done { // a copy of the field that was filled
+			*to = *p.lengths[0]
+			return
+		}
 		p.lengths = append(p.lengths, to)
 	}
 }
@@ -107,6 +111,19 @@ func (r *resolver) need(l *Length) Length {
 		}
 	}
 	return *l
+}
+
+// needAll works out every one of some lengths that waits.
+func (r *resolver) needAll(lengths ...*Length) {
+	for _, l := range lengths {
+		r.need(l)
+	}
+}
+
+// thick is how thick some stuff stands, worked out if it waits.
+func (r *resolver) thick(s Stuff) Length {
+	thick := s.Thick()
+	return r.need(&thick)
 }
 
 func (r *resolver) needFigure(f *Figure) {

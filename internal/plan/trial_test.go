@@ -62,7 +62,8 @@ func asked(t *testing.T, text string, test trial) []string {
 	p, found := resolveFiles(lets.String()+text, test.files)
 	for i, e := range expressions {
 		got := "?"
-		if l, ok := p.Lets[i].Value.Length(); ok {
+		v := p.Lets[i].Value
+		if l, ok := v.Length(); ok && (v.Dim == lang.Length || v.Sign() != 0) {
 			got = p.Show(l)
 		}
 		if got != test.named[e] {

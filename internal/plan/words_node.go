@@ -112,3 +112,16 @@ func length2[T any](name, word, doc, example string, field func(*T) *Length) Slo
 	}
 	return s
 }
+
+// mention marks a setting that names things without making use of them.
+func (s Slot) mention() Slot {
+	set := s.set
+	s.set = func(d *decoder, node any, at, v *lang.Expr) {
+		before := len(d.bindings)
+		set(d, node, at, v)
+		for i := range d.bindings[before:] {
+			d.bindings[before+i].mention = true
+		}
+	}
+	return s
+}

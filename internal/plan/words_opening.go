@@ -147,14 +147,14 @@ func drawerSlots() []Slot {
 
 func drawerChildren() []Word {
 	part := func(word, doc, example string, field func(*Drawer) **DrawerPart, slots ...Slot) Word {
-		return one(field, Word{
+		return grown(one(field, Word{
 			Names: names(word), In: InDrawer, Opens: InDrawerPart,
 			Doc: doc, Example: example,
 			Slots: append([]Slot{
 				stuff("of", "what it is of, and how thick", example, func(p *DrawerPart) *Stuff { return &p.Of }).unnamed(),
 				length("cut", "its length as the saw gets it", word+" cut 18", func(p *DrawerPart) *Length { return &p.Cut }),
 			}, slots...),
-		})
+		}), func(p *DrawerPart, s *lang.Statement) { p.Span = s.Head() })
 	}
 	return []Word{
 		part("front", "its front: it closes the box, or is applied before a box of four sides", "front oak 3/4 applied",
@@ -164,7 +164,7 @@ func drawerChildren() []Word {
 			bare("under", "the bottom passes under it, which is what an unsaid back is", func(p *DrawerPart) *Choice { return &p.Back }),
 			bare("grooved", "it is grooved for the bottom, as the sides are", func(p *DrawerPart) *Choice { return &p.Back })),
 		part("side", "its sides", "side oak 1/2", func(d *Drawer) **DrawerPart { return &d.SideAs }),
-		one(func(d *Drawer) **DrawerBottom { return &d.BottomAs }, Word{
+		grown(one(func(d *Drawer) **DrawerBottom { return &d.BottomAs }, Word{
 			Names: names("bottom"), In: InDrawer, Opens: InDrawerBottom,
 			Doc:     "its bottom, in grooves of the sides and the front",
 			Example: "bottom thin groove 1/4 x 1/4 up 1/2",
@@ -176,7 +176,7 @@ func drawerChildren() []Word {
 				length("past-back", "how far it stands out behind", "past-back 1/8", func(b *DrawerBottom) *Length { return &b.PastBack }),
 				choice("grain", "which way its grain runs", "grain across", "across behind", func(b *DrawerBottom) *Choice { return &b.Grain }).or("across"),
 			},
-		}),
+		}), func(b *DrawerBottom, s *lang.Statement) { b.Span = s.Head() }),
 		many(func(d *Drawer) *[]*HardwareUse { return &d.Handles }, hardwareUseWord("handle", InDrawer)),
 	}
 }

@@ -172,7 +172,7 @@ func allowWord() Word {
 		Slots: []Slot{
 			wordSlot("rule", "the rule's name", `allow rail-length "the rails were cut first"`, func(a *Allow) *Text { return &a.Rule }),
 			text("reason", "why the piece is right as it is", `allow rail-length "measured on the finished case"`, func(a *Allow) *Text { return &a.Reason }).unnamed().must(),
-			refs("on", "what it is silenced on, in place of this block", "on carcass.middle", func(a *Allow) *[]Ref[Thing] { return &a.On }),
+			refs("on", "what it is silenced on, in place of this block", "on carcass.middle", func(a *Allow) *[]Ref[Thing] { return &a.On }).mention(),
 		},
 		grow: func(d *decoder, owner any, s *lang.Statement) any {
 			a := &Allow{Span: s.Head(), owner: owner}
