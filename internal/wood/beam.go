@@ -2,8 +2,6 @@ package wood
 
 // How far a shelf or a rail bends under load.
 
-import "math"
-
 // Loading is how a beam is loaded and held.
 type Loading uint8
 
@@ -56,8 +54,5 @@ func (b Beam) Sag(loading Loading, newtons float64) Length {
 	if b.G > 0 {
 		sag += k.shear * newtons * span / (b.G * 5 * wide * thick / 6)
 	}
-	// A thread a kilometre long would bend further than a Length can say.
-	return Length(math.Round(min(sag*float64(Metre), math.MaxInt64/2)))
+	return inMetres(sag)
 }
-
-func (l Length) metres() float64 { return float64(l) / float64(Metre) }

@@ -40,3 +40,57 @@ var elastics = sync.OnceValue(func() map[string]Elastic {
 	}
 	return byRow
 })
+
+// ElasticOr is what Tables 5-1 and 5-2 say of the species, with the mean of its group's woods in
+// the table for what they do not, and whether any of that was needed.
+func (s *Species) ElasticOr() (e Elastic, borrowed bool) {
+	e, listed := s.Elastic()
+	mean := groupElastics()[s.Group]
+	if !listed {
+		return mean, true
+	}
+	own, others := e.ratios(), mean.ratios()
+	for i, ratio := range own {
+		if *ratio == 0 {
+			*ratio, borrowed = *others[i], true
+		}
+	}
+	if borrowed {
+		e.Status = min(e.Status, mean.Status)
+	}
+	return e, borrowed
+}
+
+// ratios are those that a ply is worked out from.
+func (e *Elastic) ratios() [6]*float64 {
+	return [...]*float64{&e.ET, &e.ER, &e.GLR, &e.GLT, &e.MuLR, &e.MuLT}
+}
+
+// groupElastics are the mean ratios of the hardwoods and of the softwoods in the table, each row
+// counted once and blanks left out.
+var groupElastics = sync.OnceValue(func() map[Group]Elastic {
+	means := make(map[Group]Elastic)
+	for _, group := range []Group{Hardwood, Softwood} {
+		mean := Elastic{Status: Derived, Source: "the mean of Tables 5-1 and 5-2"}
+		var count [6]float64
+		counted := make(map[string]bool)
+		for _, s := range species() {
+			e, ok := s.Elastic()
+			if !ok || s.Group != group || counted[s.elasticRow] {
+				continue
+			}
+			counted[s.elasticRow] = true
+			for i, ratio := range e.ratios() {
+				if *ratio != 0 {
+					*mean.ratios()[i] += *ratio
+					count[i]++
+				}
+			}
+		}
+		for i, sum := range mean.ratios() {
+			*sum /= count[i]
+		}
+		means[group] = mean
+	}
+	return means
+})

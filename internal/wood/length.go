@@ -2,6 +2,8 @@ package wood
 
 // Lengths, the one kind of number that a maker measures and every sum is made of.
 
+import "math"
+
 // Length is a size in whole nanometres, in which 1 mm and 1/64 in are both whole.
 type Length int64
 
@@ -39,3 +41,12 @@ func (l Length) Inches() float64 { return float64(l) / float64(Inch) }
 
 // Millimetres is the length in millimetres.
 func (l Length) Millimetres() float64 { return float64(l) / float64(Millimetre) }
+
+func (l Length) metres() float64 { return float64(l) / float64(Metre) }
+
+// inMetres is a length of so many metres, to the nearest nanometre. What a Length cannot say, as
+// a thread a kilometre long bends, is as long as it can.
+func inMetres(metres float64) Length {
+	const most = math.MaxInt64 / 2
+	return Length(math.Round(min(max(metres*float64(Metre), -most), most)))
+}

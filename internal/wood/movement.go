@@ -41,8 +41,10 @@ type Movement struct {
 
 // Change is how much a size at From grows (or, below zero, shrinks) on the way to To.
 func (m Movement) Change(size Length) Length {
-	return Length(math.Round(float64(size) * m.Rate * (m.To - m.From)))
+	return Length(math.Round(float64(size) * m.strain()))
 }
+
+func (m Movement) strain() float64 { return m.Rate * (m.To - m.From) }
 
 // Moves is how the width of a board of that cut moves between two moisture contents in
 // percent, and whether the shelf has what is needed. A rift board, or one of which nothing is

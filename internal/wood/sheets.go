@@ -18,6 +18,10 @@ type Sheet struct {
 
 	// Growth in the sheet's own plane, a fraction for each 1 % of relative humidity.
 	Expansion Figure
+
+	// Stiffness in its own plane, of which Along is the middle of MOE.
+	Plane       Plane
+	PlaneStatus Status
 }
 
 // Range is what a kind of sheet is at least and at most.
@@ -58,6 +62,12 @@ var sheets = sync.OnceValue(func() map[string]Sheet {
 				Source: "sheets.csv",
 			}
 		}
+		e := (s.MOE.Least + s.MOE.Greatest) / 2
+		s.Plane = Plane{
+			Along: e, Across: e * r.number("across_ratio"),
+			Shear: e * r.number("shear_ratio"), Poisson: r.number("poisson"),
+		}
+		s.PlaneStatus = r.status("plane_status")
 		byKind[s.Kind] = s
 	}
 	return byKind

@@ -171,12 +171,23 @@ func TestPublishedFigures(t *testing.T) {
 		name   string
 		cr, ct float64
 	}{
-		{"red alder", .00151, .00256}, {"white ash", .00169, .00274}, {"basswood", .00230, .00330},
-		{"beech", .00190, .00431}, {"yellow birch", .00256, .00338}, {"butternut", .00116, .00223},
-		{"black cherry", .00126, .00248}, {"chestnut", .00116, .00234}, {"American elm", .00144, .00338},
-		{"pecan", .00169, .00315}, {"red maple", .00137, .00289}, {"sugar maple", .00165, .00353},
-		{"red oak", .00158, .00369}, {"white oak", .00180, .00365}, {"sweetgum", .00183, .00365},
-		{"sycamore", .00172, .00296}, {"black walnut", .00190, .00274},
+		{"red alder", .00151, .00256},
+		{"white ash", .00169, .00274},
+		{"basswood", .00230, .00330},
+		{"beech", .00190, .00431},
+		{"yellow birch", .00256, .00338},
+		{"butternut", .00116, .00223},
+		{"black cherry", .00126, .00248},
+		{"chestnut", .00116, .00234},
+		{"American elm", .00144, .00338},
+		{"pecan", .00169, .00315},
+		{"red maple", .00137, .00289},
+		{"sugar maple", .00165, .00353},
+		{"red oak", .00158, .00369},
+		{"white oak", .00180, .00365},
+		{"sweetgum", .00183, .00365},
+		{"sycamore", .00172, .00296},
+		{"black walnut", .00190, .00274},
 	}
 	for _, test := range tests {
 		s, ok := Find(test.name)
