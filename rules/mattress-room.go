@@ -33,7 +33,7 @@ Change the inside of the bed. The rule looks at the opening, the space or the be
 	Bad: `assembly bed {
   wide 64 ; high 14 ; deep 85
   across {
-    rail left 2 { thick 10 }
+    rail left 2 { wide 10 }
     behind { rail head 2 ; open mattress { holds mattress 60 x 80 } ; rail foot 2 }
     rail right 2
   }
@@ -42,7 +42,7 @@ Change the inside of the bed. The rule looks at the opening, the space or the be
 	Good: `assembly bed {
   wide 65 ; high 14 ; deep 85
   across {
-    rail left 2 { thick 10 }
+    rail left 2 { wide 10 }
     behind { rail head 2 ; open mattress { holds mattress 60 x 80 } ; rail foot 2 }
     rail right 2
   }
