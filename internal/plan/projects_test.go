@@ -269,3 +269,18 @@ var deskByHand = byHand{
 
 	"slab": "1500 x 680 x 25.2", // 1400 + 2 x 50; 600 + 50 + 30; 2 x 12 + 2 x 0.6
 }
+
+// What a drawer says of a part stands on a line of its own, to which a finding can point.
+func TestPartsOfDrawersHaveTheirPlaces(t *testing.T) {
+	p := resolveProject(t, "desk")
+	for d := range plan.AllOf[*plan.Drawer](p) {
+		for _, b := range []*plan.BoxPart{d.Front, d.Left, d.Right, d.Back, d.Bottom} {
+			if !b.Span.Known() {
+				t.Errorf("the %s of %s stands nowhere", b.Name, plan.PathOf(d))
+			}
+		}
+		if got := d.Bottom.Span.Text(); !strings.HasPrefix(got, "bottom") {
+			t.Errorf("the bottom of %s stands at %q", plan.PathOf(d), got)
+		}
+	}
+}
