@@ -37,7 +37,6 @@ func (r *resolver) fillDrawer(d *Drawer) {
 		lap = frontJoint.Lap.Or(0)
 	}
 	frontBeyond := beyondSide(frontJoint, r.thick(closing), lap)
-	d.Beyond = frontBeyond
 	long := d.Long
 	switch {
 	case long.How != Unknown:

@@ -445,7 +445,6 @@ type Drawer struct {
 	Edges                     [4]Edge
 	FrontJoint, BackJoint     *Joint    // the corners, put together; nil where none is said
 	Box                       [3]Length // the box worked out: wide, high, deep
-	Beyond                    Length    // how far the board that closes the box stands beyond the ends of its sides
 	Front                     *BoxPart  // the front that shows
 	Inner                     *BoxPart  // behind an applied front, the box's own; else nil
 	Left, Right, Back, Bottom *BoxPart
