@@ -39,7 +39,7 @@ part leg x 4 { of oak ; size 28 1/4 x 2 x 2 }
 		}
 		bySize := make(map[sizeKey][]*plan.Part)
 		for _, part := range p.Parts {
-			if inSet[part] || !measured(part) {
+			if part.Name.Text == "" || inSet[part] || !measured(part) {
 				continue
 			}
 			key := keyOf(part)
@@ -49,7 +49,9 @@ part leg x 4 { of oak ; size 28 1/4 x 2 x 2 }
 					break
 				}
 			}
-			bySize[key] = append(bySize[key], part)
+			if len(bySize[key]) < mostAlike {
+				bySize[key] = append(bySize[key], part)
+			}
 		}
 	},
 }
@@ -69,27 +71,33 @@ func reportAlike(pass *Pass, a, b *plan.Part) {
 	})
 }
 
-// sizeKey brings together the parts that may be alike.
+// sizeKey brings together the parts that may be alike; sizes count in hundredths of a
+// millimetre, so that 1/3 written twice is one length.
 type sizeKey struct {
-	of   *plan.Material
-	long wood.Length // in hundredths of a millimetre, so that 1/3 written twice is one length
+	of                *plan.Material
+	long, wide, thick wood.Length
 }
 
 func keyOf(part *plan.Part) sizeKey {
-	const step = wood.Millimetre / 100
-	return sizeKey{of: part.Of.Material.To, long: (part.Size.Long.Length + step/2) / step}
+	round := func(l plan.Length) wood.Length {
+		const step = wood.Millimetre / 100
+		return (l.Length + step/2) / step
+	}
+	return sizeKey{part.Of.Material.To, round(part.Size.Long), round(part.Size.Wide), round(part.Size.Thick)}
 }
+
+// mostAlike bounds how many parts of one size each other one is compared with.
+const mostAlike = 20
 
 func measured(part *plan.Part) bool {
 	s := part.Size
 	return part.Of.Material.To != nil && s.Long.Known() && s.Wide.Known() && s.Thick.Known()
 }
 
-// sameParts reports whether two parts of one material and length agree in all else that a plan says.
+// sameParts reports whether two parts of one material and size agree in all else that a plan says.
 func sameParts(a, b *plan.Part) bool {
 	same := func(x, y plan.Length) bool { return x.Known() == y.Known() && wood.Same(x.Length, y.Length) }
-	return same(a.Size.Wide, b.Size.Wide) && same(a.Size.Thick, b.Size.Thick) &&
-		a.GrainSaid.Is == b.GrainSaid.Is && a.Made.On == b.Made.On && a.Boards.Or(1) == b.Boards.Or(1) &&
+	return a.GrainSaid.Is == b.GrainSaid.Is && a.Made.On == b.Made.On && a.Boards.Or(1) == b.Boards.Or(1) &&
 		same(a.Chamfer, b.Chamfer) && same(a.Round, b.Round) && same(a.Arch, b.Arch) && same(a.Taper, b.Taper) &&
 		same(a.Notch.Across, b.Notch.Across) && same(a.Notch.Deep, b.Notch.Deep) && same(a.Horns, b.Horns) &&
 		a.Bevel.Value == b.Bevel.Value && a.Joint == nil && b.Joint == nil &&

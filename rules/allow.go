@@ -158,6 +158,8 @@ func readAllows(p *plan.Plan, all []*Rule) (map[allowed][]*plan.Allow, []diag.Fi
 	for _, a := range p.Allows {
 		r := find(all, a.Rule.Text)
 		switch {
+		case a.Rule.Text == "":
+			continue // it names none, and that was reported
 		case r == nil:
 			wrong = append(wrong, *noSuchRule(all, a.Rule, a.Subject))
 			continue

@@ -67,3 +67,11 @@ func supplies(p *plan.Plan) iter.Seq[declaration] {
 		}
 	}
 }
+
+// entitled is what a message calls an assembly: `frame "leaf"`.
+func entitled(a *plan.Assembly) string {
+	if a.Name.Text == "" {
+		return a.Kind.String()
+	}
+	return a.Kind.String() + " " + quote(a.Name.Text)
+}

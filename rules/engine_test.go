@@ -238,6 +238,24 @@ func sortedLines(lines []string) []string {
 	return lines
 }
 
+func TestFiguresInMillimetres(t *testing.T) {
+	f := &Figure{Dim: lang.Length, Length: wood.Inch, Metric: 25 * wood.Millimetre}
+	same := &Figure{Dim: lang.Length, Length: wood.Inch}
+	for _, metric := range []bool{false, true} {
+		p := Pass{Plan: &plan.Plan{Tape: wood.Tape{Metric: metric}}}
+		want := wood.Inch
+		if metric {
+			want = 25 * wood.Millimetre
+		}
+		if got := p.Length(f, ""); got != want {
+			t.Errorf("metric %v: got %d, want %d", metric, got, want)
+		}
+		if got := p.Length(same, ""); got != wood.Inch {
+			t.Errorf("metric %v: a figure that is not rounded became %d", metric, got)
+		}
+	}
+}
+
 func TestFold(t *testing.T) {
 	s := newSheet("carcass pattern { rail stile } left-build right-build mid-build outside")
 	body := s.at("{ rail stile }")

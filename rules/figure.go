@@ -92,6 +92,9 @@ func readLimits(p *plan.Plan, all []*Rule) (limits, []diag.Finding) {
 	set := make(limits)
 	var found []diag.Finding
 	for _, l := range p.Limits {
+		if l.Rule.Text == "" || l.Figure.Text == "" {
+			continue // it names none, and that was reported
+		}
 		if f := misset(l, all); f != nil {
 			found = append(found, *f)
 			continue

@@ -87,7 +87,7 @@ func placedOn(pass *Pass, n *plan.Placed, own plan.Axis) {
 	f := diag.Finding{
 		Subject: plan.PathOf(n),
 		Span:    n.Name.Span,
-		Message: fmt.Sprintf("%s is %s %s, but its place in %s is %s", a.Kind.String()+" "+quote(a.Name.Text), exact(p, size.Length), what,
+		Message: fmt.Sprintf("%s is %s %s, but its place in %s is %s", entitled(a), exact(p, size.Length), what,
 			plan.PathOf(n.In), exact(p, cell.Size)),
 		Working: room(p, n, host, "its place").Versus(size.Length, measure(a, own)).Working(),
 	}

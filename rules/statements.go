@@ -78,7 +78,7 @@ func statements(p *plan.Plan) iter.Seq[sized] {
 		}
 		for _, a := range p.Assemblies {
 			if a.Kind != plan.Frame {
-				thick := of(a, a.Kind.String()+" "+quote(a.Name.Text), a.Name.Span, "thick")
+				thick := of(a, entitled(a), a.Name.Span, "thick")
 				thick.stuff(a.Of, true)
 				add(thick)
 			}

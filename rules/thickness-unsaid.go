@@ -99,7 +99,7 @@ func (t thicknesses) inside(a *plan.Assembly) {
 			switch {
 			case asked:
 			case frame && n.Size.Thick.How == plan.Unknown && n.Of.Material.To != nil && n.Of.Material.To.Kind == plan.Solid:
-				t.want(n.Size.Thick, n.Of.Material.To, plan.PathOf(a), "frame "+quote(a.Name.Text), a.Name.Span, t.sized("thick 3/4", "thick 19"))
+				t.want(n.Size.Thick, n.Of.Material.To, plan.PathOf(a), entitled(a), a.Name.Span, t.sized("thick 3/4", "thick 19"))
 				return // the panels of such a frame follow
 			default:
 				t.want(n.Size.Thick, n.Of.Material.To, plan.PathOf(n), titled(it), it.Name.Span, t.sized("thick 3/4", "thick 19"))

@@ -53,7 +53,7 @@ frame end x 3 {
 		}
 		for _, a := range p.Assemblies {
 			if n, said := a.Said(); said {
-				checkCount(pass, made{plan.PathOf(a), a.Kind.String() + " " + quote(a.Name.Text), a.Name.Span, a.Count, n, fixed[a]}, frames[a])
+				checkCount(pass, made{plan.PathOf(a), entitled(a), a.Name.Span, a.Count, n, fixed[a]}, frames[a])
 			}
 		}
 	},
@@ -123,7 +123,7 @@ func checkCount(pass *Pass, m made, all []uses) {
 		f := diag.Finding{
 			Subject: m.path,
 			Span:    standing(m.at, m.count.Span),
-			Message: fmt.Sprintf("%d of %s are made, and %s takes %d", m.n, m.called, u.in.Kind.String()+" "+quote(u.in.Name.Text), u.n),
+			Message: fmt.Sprintf("%d of %s are made, and %s takes %d", m.n, m.called, entitled(u.in), u.n),
 		}
 		if times := u.n / len(u.at); times > 1 {
 			f.Message += fmt.Sprintf(": %d in each of %d", len(u.at), times)

@@ -80,7 +80,7 @@ func topWords() []Word {
 			}, memberSlots(func(p *Part) *Member { return &p.Member })...),
 			grow: func(d *decoder, _ any, s *lang.Statement) any {
 				p := new(Part)
-				p.Word, p.Span, p.source = "part", s.Word.Span, d.build
+				p.Item, p.source = itemAt("part", s), d.build
 				d.plan.Parts = append(d.plan.Parts, p)
 				return p
 			},
@@ -96,7 +96,7 @@ func topWords() []Word {
 					return d.later(s)
 				}
 				m := new(Member)
-				m.Word, m.Span, m.source = "top", s.Word.Span, d.build
+				m.Item, m.source = itemAt("top", s), d.build
 				d.plan.Tops = append(d.plan.Tops, m)
 				return m
 			},
