@@ -159,6 +159,9 @@ func (p *parser) primary(e *Expr) bool {
 		*e = Expr{Op: Number, Span: span(t), Qty: q}
 		return true
 	case aWord, aPath:
+		if longName(t) {
+			return p.fail(longNameFault(t))
+		}
 		p.next()
 		*e = Expr{Op: Name, Span: span(t), Text: t.Value}
 		return true

@@ -5,6 +5,8 @@ package lang
 // package shows them as EBNF. One that fails has left a finding in parser.fault.
 
 import (
+	"unicode/utf8"
+
 	"github.com/alecthomas/participle/v2"
 	"github.com/alecthomas/participle/v2/lexer"
 
@@ -48,6 +50,15 @@ func (w *window) Parse(tokens *lexer.PeekingLexer) error {
 // maxDepth bounds brackets within brackets, and blocks within blocks.
 const maxDepth = 100
 
+// maxName bounds a name, with all that dots reach inside it, in letters: every message about
+// the thing shows it.
+const maxName = 1000
+
+// longName reports whether a word or a path is longer than is taken on.
+func longName(t *lexer.Token) bool {
+	return len(t.Value) > maxName && utf8.RuneCountInString(t.Value) > maxName
+}
+
 // parser reads the lines of a window.
 type parser struct {
 	tokens   *lexer.PeekingLexer
@@ -84,6 +95,9 @@ func (p *parser) statement(s *Statement) bool {
 		s.Span.End = s.Span.Start // nothing was understood
 		s.Word.Span = s.Span
 		return p.fail(headFault(t, p))
+	}
+	if longName(t) {
+		return p.fail(longNameFault(t))
 	}
 	p.next()
 	s.Word = Word{Text: t.Value, Span: s.Span}

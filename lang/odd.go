@@ -142,3 +142,7 @@ func foulAt(text string) (at, size int) {
 	}
 	return 0, 0
 }
+
+func longNameFault(t *lexer.Token) *diag.Finding {
+	return faultAt(t, "this name is too long: at most %d letters", maxName)
+}

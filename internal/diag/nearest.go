@@ -1,6 +1,9 @@
 package diag
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // longestNear bounds what Nearest takes the trouble to compare.
 const longestNear = 64
@@ -16,6 +19,9 @@ func Nearest(word string, known []string) string {
 	}
 	best, least := "", max(1, len(want)/3)+1
 	for _, k := range known {
+		if n := utf8.RuneCountInString(k) - len(want); max(n, -n) >= least {
+			continue
+		}
 		if n := changes(want, []rune(strings.ToLower(k)), least); n < least {
 			best, least = k, n
 		}
@@ -26,9 +32,6 @@ func Nearest(word string, known []string) string {
 // changes is how many letters to insert, drop, replace or swap with their neighbour turn
 // a into b; limit if it is that many or more.
 func changes(a, b []rune, limit int) int {
-	if max(len(a), len(b))-min(len(a), len(b)) >= limit {
-		return limit
-	}
 	before, row, next := make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)
 	for j := range row {
 		row[j] = j

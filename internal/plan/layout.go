@@ -191,6 +191,10 @@ func (r *resolver) fixedList(l *List, axis Axis) fixing {
 		greatest.fills = greatest.fills || f.fills
 	}
 	if l.Axis == axis {
+		if sum.known && sum.size > maxLength {
+			r.fault(TooLarge, l.Span, "what stands in this list comes to more than 1 km: is a unit right?")
+			return fixing{}
+		}
 		return sum
 	}
 	greatest.known = greatest.known && !greatest.fills
@@ -484,8 +488,8 @@ func (r *resolver) missing(a *Assembly) {
 	var told diag.Span
 	for _, m := range a.Members {
 		list := m.Parent.Axis
-		if m.Of.Material.Said() && m.Of.Material.To == nil {
-			continue // its material is unknown, and that was reported
+		if m.Of.Material.Said() && m.Of.Material.To == nil || m.Of.Thick().How == failed {
+			continue // its material or how thick that stands is unknown, and that was reported
 		}
 		if m.Name.Span == told {
 			continue // one of a row

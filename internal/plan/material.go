@@ -46,6 +46,7 @@ type Material struct {
 	Plies []*Ply
 
 	thickness Length // of a layup, worked out
+	state     state  // how far that has come
 }
 
 // Thickness is how thick the material really stands: a sheet's actual thickness where it

@@ -204,8 +204,8 @@ func (r *resolver) workOut(let *Let, at diag.Span) bool {
 				chain = append(chain, next)
 				continue
 			}
-			if i := slices.Index(chain, leansOn(last.Said, last.scope, true)); i >= 0 {
-				r.ring(chain[i:])
+			if next := leansOn(last.Said, last.scope, true); next != nil && slices.Contains(chain, next) {
+				r.ring(chain[slices.Index(chain, next):])
 			}
 		}
 		r.workOutOne(last)

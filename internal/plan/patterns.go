@@ -79,6 +79,9 @@ func (d *decoder) buildLine(_ any, s *lang.Statement) {
 	d.declare(d.scope, &v[0], b)
 }
 
+// maxBuildDepth is how deep patterns may build one another.
+const maxBuildDepth = 100
+
 // makeBuilds builds every pattern, and what those builds build in turn.
 func (r *resolver) makeBuilds() {
 	for i := 0; i < len(r.plan.Builds); i++ {
@@ -97,9 +100,14 @@ func (r *resolver) makeBuild(b *Build) {
 		r.fault(UnknownName, values[2].Span, "`%s` is %s, but a pattern is wanted here", values[2].Text, kindOf(found))
 		return
 	}
+	depth := 0
 	for outer := b.within; outer != nil; outer = outer.within {
 		if outer.Pattern.To == p {
 			r.fault(Loop, values[2].Span, "pattern `%s` builds itself", p.Name.Text)
+			return
+		}
+		if depth++; depth == maxBuildDepth {
+			r.fault(TooLarge, values[2].Span, "patterns build one another more than %d deep here", maxBuildDepth)
 			return
 		}
 	}

@@ -198,23 +198,47 @@ func (r *resolver) settleAll() {
 	}
 }
 
-// layupThickness adds up the plies of a layup.
+// layupThickness works out how thick a layup stands.
 func (r *resolver) layupThickness(m *Material) {
-	if m.Kind != Layup || m.thickness.How != Unknown {
+	switch {
+	case m.Kind != Layup || m.state == done:
+		return
+	case m.state == busy:
+		r.loop(m.Name.Span, m.Name.Text)
 		return
 	}
-	m.thickness.How = failed // should it be its own ply
+	m.thickness.How = failed
+	if len(r.trail) >= maxDepth {
+		r.fault(TooLarge, m.Name.Span, "layups are made of one another more than %d deep here", maxDepth)
+		return
+	}
+	m.state = busy
+	r.trail = append(r.trail, stop{m.Name.Span, m.Name.Text})
+	m.thickness = r.plies(m)
+	r.trail = r.trail[:len(r.trail)-1]
+	m.state = done
+}
+
+// plies adds up the plies of a layup.
+func (r *resolver) plies(m *Material) Length {
 	total := derived(0)
 	for _, ply := range m.Plies {
-		if ply.Of.To == nil {
-			total = Length{}
-			break
+		of := ply.Of.To
+		if of == nil {
+			return Length{How: failed} // nothing bears the name, and that was reported
 		}
-		r.layupThickness(ply.Of.To)
-		t := ply.Of.To.Thickness()
-		total = addUp(total, r.need(&t))
+		r.layupThickness(of)
+		t := of.Thickness()
+		if r.need(&t).How == failed {
+			return t
+		}
+		total = addUp(total, t)
 	}
-	m.thickness = total
+	if total.Length > maxLength {
+		r.fault(TooLarge, m.Name.Span, "the plies of this layup come to more than 1 km: is a unit right?")
+		total.How = failed
+	}
+	return total
 }
 
 // workOutAll solves what nobody has asked for yet, and fills every end and opening.
