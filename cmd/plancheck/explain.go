@@ -88,7 +88,7 @@ func explain(r *rules.Rule) []byte {
 func amount(f *rules.Figure) string {
 	if f.Dim == lang.Length {
 		inch, metric := wood.Tape{Mark: wood.Inch / 64}, wood.Tape{Metric: true}
-		return fmt.Sprintf("%s (%s)", inch.ShowUnit(f.Length), metric.ShowUnit(f.Length))
+		return fmt.Sprintf("%s (%s)", inch.ShowUnit(f.Length), metric.ShowUnit(cmp.Or(f.Metric, f.Length)))
 	}
 	unit := map[lang.Dim]string{
 		lang.Percent: "%", lang.Temperature: "C", lang.Angle: "deg", lang.Weight: "kg", lang.Force: "N", lang.Torque: "Nm",
