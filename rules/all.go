@@ -37,6 +37,7 @@ var All = []*Rule{
 	notAllowable,
 	panelSize,
 	placedSize,
+	plyGrainUnsaid,
 	rabbetShallow,
 	railLength,
 	sawNotTrue,
