@@ -159,13 +159,16 @@ func (p *parser) primary(e *Expr) bool {
 		*e = Expr{Op: Number, Span: span(t), Qty: q}
 		return true
 	case aWord, aPath:
-		if longName(t) {
-			return p.fail(longNameFault(t))
+		if longer(t, maxName) {
+			return p.fail(longFault(t, "name", maxName))
 		}
 		p.next()
 		*e = Expr{Op: Name, Span: span(t), Text: t.Value}
 		return true
 	case aText:
+		if longer(t, maxText) {
+			return p.fail(longFault(t, "text", maxText))
+		}
 		text, f := unquote(t)
 		if f != nil {
 			return p.fail(f)

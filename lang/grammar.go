@@ -50,13 +50,16 @@ func (w *window) Parse(tokens *lexer.PeekingLexer) error {
 // maxDepth bounds brackets within brackets, and blocks within blocks.
 const maxDepth = 100
 
-// maxName bounds a name, with all that dots reach inside it, in letters: every message about
-// the thing shows it.
-const maxName = 1000
+// Names, with all that dots reach inside them, and texts are bounded, in letters: every
+// message about a thing shows its name.
+const (
+	maxName = 250
+	maxText = 1000
+)
 
-// longName reports whether a word or a path is longer than is taken on.
-func longName(t *lexer.Token) bool {
-	return len(t.Value) > maxName && utf8.RuneCountInString(t.Value) > maxName
+// longer reports whether a token has more letters than are taken on.
+func longer(t *lexer.Token, most int) bool {
+	return len(t.Value) > most && utf8.RuneCountInString(t.Value) > most
 }
 
 // parser reads the lines of a window.
@@ -96,8 +99,8 @@ func (p *parser) statement(s *Statement) bool {
 		s.Word.Span = s.Span
 		return p.fail(headFault(t, p))
 	}
-	if longName(t) {
-		return p.fail(longNameFault(t))
+	if longer(t, maxName) {
+		return p.fail(longFault(t, "name", maxName))
 	}
 	p.next()
 	s.Word = Word{Text: t.Value, Span: s.Span}

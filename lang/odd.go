@@ -143,6 +143,6 @@ func foulAt(text string) (at, size int) {
 	return 0, 0
 }
 
-func longNameFault(t *lexer.Token) *diag.Finding {
-	return faultAt(t, "this name is too long: at most %d letters", maxName)
+func longFault(t *lexer.Token, what string, most int) *diag.Finding {
+	return faultAt(t, "this %s is too long: at most %d letters", what, most)
 }

@@ -80,7 +80,7 @@ func (d *decoder) buildLine(_ any, s *lang.Statement) {
 }
 
 // maxBuildDepth is how deep patterns may build one another.
-const maxBuildDepth = 100
+const maxBuildDepth = 20
 
 // makeBuilds builds every pattern, and what those builds build in turn.
 func (r *resolver) makeBuilds() {

@@ -64,7 +64,11 @@ func (r *resolver) expand(a *Assembly, l *List) {
 		if inner, ok := n.(*List); ok {
 			r.expand(a, inner)
 		}
-		rows = rows || r.needCount(&n.item().Count).Known()
+		count := r.needCount(&n.item().Count)
+		rows = rows || count.Known()
+		if count.How == failed {
+			n.item().Along.How = failed // nobody knows what the row takes
+		}
 	}
 	if !rows {
 		return

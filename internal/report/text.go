@@ -6,6 +6,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"strconv"
 	"strings"
 
 	"plancheck/internal/diag"
@@ -93,6 +94,13 @@ func place(s diag.Span) string {
 // figure that a tape has, so that the labels of one finding stand under those of another.
 const labelsAt = 17
 
+// A sum of more lines than anyone reads is shown by its ends.
+const (
+	longSum = 60
+	atStart = 20
+	atEnd   = 10
+)
+
 func (p *printer) working(w diag.Working) {
 	figures := make([]string, len(w))
 	for i, s := range w {
@@ -100,16 +108,24 @@ func (p *printer) working(w diag.Working) {
 	}
 	figures, width := column(figures)
 	width = max(width+2, labelsAt)
-	for i, s := range w {
-		sign, label := pad(s.Op.Sign(), 1), Plain(s.Label)
-		switch {
-		case s.Value == "":
-			p.line("  ", sign, " ", label)
-		case s.Op == diag.Equals:
-			p.line("  ", sign, " ", on(p.strong, figures[i]), gap(figures[i], label, width))
-		default:
-			p.line("  ", sign, " ", figures[i], gap(figures[i], label, width))
+	for i := 0; i < len(w); i++ {
+		if i == atStart && len(w) > longSum {
+			i = len(w) - atEnd
+			p.line("    … and ", strconv.Itoa(i-atStart), " lines more")
 		}
+		p.step(w[i], figures[i], width)
+	}
+}
+
+func (p *printer) step(s diag.Step, figure string, width int) {
+	sign, label := pad(s.Op.Sign(), 1), Plain(s.Label)
+	switch {
+	case s.Value == "":
+		p.line("  ", sign, " ", label)
+	case s.Op == diag.Equals:
+		p.line("  ", sign, " ", on(p.strong, figure), gap(figure, label, width))
+	default:
+		p.line("  ", sign, " ", figure, gap(figure, label, width))
 	}
 }
 
