@@ -58,7 +58,37 @@ func (r *resolver) outside(a *Assembly, axis Axis) Length {
 			return derived(l)
 		}
 	}
+	if a.Root != nil {
+		if f := r.insideOut(a.Root, axis); f.known {
+			return derived(f.size)
+		}
+	}
 	return Length{}
+}
+
+// insideOut is what a list comes to where nothing says how much room there is for it: then
+// what fills the room follows the lists beside it, as stiles do that stand beside rails and
+// openings of known height. No list tells how deep a board is.
+func (r *resolver) insideOut(l *List, axis Axis) fixing {
+	if f := r.fixed(l, axis); f.known || axis == Behind {
+		return f
+	}
+	sum, greatest := fixing{known: len(l.Items) > 0}, fixing{}
+	for _, n := range l.Items {
+		f := r.fixed(n, axis)
+		inner, isList := n.(*List)
+		if isList {
+			f = r.insideOut(inner, axis)
+			greatest.size = max(greatest.size, f.size)
+			greatest.known = greatest.known || f.known
+		}
+		sum.size += f.size
+		sum.known = sum.known && f.known
+	}
+	if l.Axis == axis {
+		return sum
+	}
+	return greatest
 }
 
 // statedOutside is an assembly's size as its own block states it.
@@ -211,14 +241,14 @@ func (r *resolver) memberFixed(m *Member, axis Axis) Length {
 	return own
 }
 
-// statedOn is a member's size along an axis as it or its part states it. A part's length
-// is left out: it includes the joints.
+// statedOn is a member's size along an axis as it or its part states it. Its length is left
+// out: it includes the joints.
 func (r *resolver) statedOn(m *Member, axis Axis) Length {
 	switch axis {
 	case m.Flat:
 		return r.stated(&m.Thick, r.partSize(m, "thick"))
 	case m.Grain:
-		return r.need(&m.Long)
+		return Length{}
 	}
 	return r.stated(&m.Wide, r.partSize(m, "wide"))
 }

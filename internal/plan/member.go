@@ -29,7 +29,7 @@ func (r *resolver) fillMember(m *Member) {
 	}
 	width := m.width()
 	m.Worked.Thick = onAxis(m, m.Flat)
-	m.Worked.Wide = onAxis(m, width)
+	m.Worked.Wide = addUp(onAxis(m, width), r.beyond(m.Over, width))
 	m.Size.Thick = r.stated(&m.Thick, m.Worked.Thick)
 	m.Size.Wide = r.stated(&m.Wide, m.Worked.Wide)
 
@@ -47,12 +47,7 @@ func (r *resolver) fillMember(m *Member) {
 		m.Ends[i] = e
 		total = addUp(total, e.Adds)
 	}
-	if o := m.Over; o != nil && m.Grain == Across && width == Behind {
-		ends := r.need(&o.Ends).Or(0)
-		total = addUp(total, ends, ends)
-		m.Worked.Wide = addUp(m.Worked.Wide, r.need(&o.Front).Or(0), r.need(&o.Back).Or(0))
-		m.Size.Wide = r.stated(&m.Wide, m.Worked.Wide)
-	}
+	total = addUp(total, r.beyond(m.Over, m.Grain))
 	if m.Parent.Axis != m.Grain {
 		m.Worked.Long = total
 	} else if m.Along.Known() {
@@ -62,6 +57,19 @@ func (r *resolver) fillMember(m *Member) {
 	if m.Part.To != nil {
 		m.Size = Size3{r.partSize(m, "long"), r.partSize(m, "wide"), r.partSize(m, "thick")}
 	}
+}
+
+// beyond is how far a top stands beyond what it lies on, at both sides along an axis together.
+func (r *resolver) beyond(o *Over, axis Axis) Length {
+	switch {
+	case o == nil:
+	case axis == Across:
+		ends := r.need(&o.Ends).Or(0)
+		return addUp(ends, ends)
+	case axis == Behind:
+		return addUp(r.need(&o.Front).Or(0), r.need(&o.Back).Or(0))
+	}
+	return derived(0)
 }
 
 // width is the axis along which a member's width lies.
@@ -104,9 +112,8 @@ func (r *resolver) fillTop(m *Member) {
 	m.Worked.Thick = r.thick(m.Of)
 	m.Size.Thick = r.stated(&m.Thick, m.Worked.Thick)
 	if o := m.Over; o != nil && o.Of.To != nil && r.solve(o.Of.To, Across) && r.solve(o.Of.To, Behind) {
-		ends, front, back := r.need(&o.Ends).Or(0), r.need(&o.Front).Or(0), r.need(&o.Back).Or(0)
-		m.Worked.Long = addUp(o.Of.To.Outside[Across], ends, ends)
-		m.Worked.Wide = addUp(o.Of.To.Outside[Behind], front, back)
+		m.Worked.Long = addUp(o.Of.To.Outside[Across], r.beyond(o, Across))
+		m.Worked.Wide = addUp(o.Of.To.Outside[Behind], r.beyond(o, Behind))
 	}
 	m.Size.Long = r.stated(&m.Long, m.Worked.Long)
 	m.Size.Wide = r.stated(&m.Wide, m.Worked.Wide)
