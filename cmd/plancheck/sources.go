@@ -219,6 +219,9 @@ func reason(err error) error {
 	}
 	var path *fs.PathError
 	if errors.As(err, &path) {
+		if path.Err != nil && path.Err.Error() == "path escapes from parent" { // os.Root's own, which has no name
+			return errors.New("a link on the way to it leads out of the folder")
+		}
 		return cmp.Or(path.Err, err)
 	}
 	return err

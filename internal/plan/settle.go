@@ -5,6 +5,8 @@ package plan
 // place of a value, so that a field costs no more for being able to wait.
 
 import (
+	"math"
+
 	"plancheck/internal/diag"
 	"plancheck/internal/wood"
 	"plancheck/lang"
@@ -189,6 +191,14 @@ func (r *resolver) setLength(to *Length, v Value) {
 	}
 }
 
+// maxFigure is the most of a quantity that is taken on, in its base unit: far more than any
+// material, load, shop or season has.
+var maxFigure = [...]float64{
+	lang.Plain: 1e6, lang.Percent: 1000, lang.Temperature: 1000, lang.Angle: 360, lang.Slope: 1000,
+	lang.Weight: 1e6, lang.Force: 1e7, lang.Torque: 1e6, lang.Pressure: 1e12, lang.LineLoad: 1e6,
+	lang.Density: 1e5, lang.Time: 1e9,
+}
+
 // gravity is the force with which a kilogram presses, in newtons.
 var gravity = lang.Quantity{Value: lang.NewRat(1, 1), Unit: lang.KilogramPerSquareMetre}.Base().Float64()
 
@@ -198,6 +208,11 @@ func (r *resolver) setFigure(to *Figure, v Value, dims []lang.Dim) {
 			continue
 		}
 		*to = Figure{Value: v.Rat.Float64(), Dim: dim, Span: v.Span, How: Written}
+		if most := maxFigure[dim]; math.Abs(to.Value) > most {
+			to.How = failed
+			r.fault(TooLarge, v.Span, "%s beyond any that a piece of furniture meets: is the unit right?", dim)
+			return
+		}
 		if dims[0] == lang.Force && dim == lang.Weight { // `pull 4lb`
 			to.Value, to.Dim = to.Value*gravity, lang.Force
 		}

@@ -147,6 +147,9 @@ func assemblyWord(word string, kind AssemblyKind, doc, example string) Word {
 // letLine reads `let NAME = expression`.
 func (d *decoder) letLine(_ any, s *lang.Statement) {
 	if s.Faulty {
+		if len(s.Values) > 0 && s.Values[0].Op == lang.Name { // its name is known, and its value is not
+			d.declare(d.scope, &s.Values[0], &Let{Name: Name{Text: s.Values[0].Text, Span: s.Values[0].Span}, state: done})
+		}
 		return
 	}
 	if len(s.Values) != 1 || s.Values[0].Op != lang.Name || s.Equals == nil {
