@@ -4,6 +4,8 @@ package plan
 // joint adds to its length.
 
 import (
+	"slices"
+
 	"plancheck/internal/diag"
 	"plancheck/internal/wood"
 )
@@ -86,13 +88,18 @@ func (r *resolver) covering(found []*Member, n Node, facing Side, cell Box) []*M
 		var within Box // the cell as the inner assembly sees it
 		for axis := Across; axis <= Behind; axis++ {
 			r.solve(a, axis)
-			host := n.HostAxis(axis)
-			within[axis] = cell[host]
-			within[axis].From -= n.Cell[host].From
-			within[axis].Placed = within[axis].Placed && n.Cell[host].Placed
+			own, place := cell[n.HostAxis(axis)], n.Cell[n.HostAxis(axis)]
+			own.From -= place.From
+			own.Placed = own.Placed && place.Placed
+			if n.reversed(axis) {
+				own.From = place.Size - own.To()
+				own.Placed = own.Placed && place.Sized
+			}
+			within[axis] = own
 		}
-		side := Side(n.HostAxis(facing.Axis()) * 2)
-		if facing.Far() {
+		axis := n.HostAxis(facing.Axis())
+		side := Side(axis * 2)
+		if facing.Far() != n.reversed(axis) {
 			side++
 		}
 		return r.covering(found, a.Root, side, within)
@@ -146,15 +153,13 @@ func (r *resolver) joined(e *End, said jointSaid) *Joint {
 	return j
 }
 
-// mergeJoints takes the most particular joint first. The result is a joint of its own.
+// mergeJoints takes the most particular joint first. The result is a joint of its own; its
+// kind is unknown where the first names one that is not there.
 func (r *resolver) mergeJoints(joints ...*Joint) *Joint {
 	var merged *Joint
 	for _, j := range joints {
-		for j != nil && j.From.Said() && j.Kind.Is == "" {
+		for j != nil && j.From.To != nil {
 			base := j.From.To
-			if base == nil {
-				break
-			}
 			joined := &Joint{Span: j.Span, Kind: base.Kind}
 			r.inherit(InJoint, jointSlots(), joined, j)
 			r.inherit(InJoint, jointSlots(), joined, base)
@@ -172,14 +177,33 @@ func (r *resolver) mergeJoints(joints ...*Joint) *Joint {
 				merged.Haunch = &Haunch{Span: j.Haunch.Span}
 			}
 			r.inherit(InJoint, jointSlots(), merged, j)
-		case merged.Kind.Is == "" || merged.Kind.Is == j.Kind.Is:
-			if merged.Kind.Is == "" {
-				merged.Kind = j.Kind
-			}
+		case merged.Kind.Is == j.Kind.Is:
 			r.inherit(InJoint, jointSlots(), merged, j)
 		}
 	}
 	return merged
+}
+
+// cutJointRings reports joints at plan level that take after one another in a ring.
+func (r *resolver) cutJointRings() {
+	checked := make(map[*Joint]bool)
+	for _, first := range r.plan.JointNamed {
+		var chain []*Joint
+		for j := first; j != nil && !checked[j]; j = j.From.To {
+			if i := slices.Index(chain, j); i >= 0 {
+				f := r.fault(Loop, j.Name.Span, "joint `%s` takes after itself", j.Name.Text)
+				for _, through := range chain[i:] {
+					f.note(through.From.Span, "`"+through.Name.Text+"` takes after `"+through.From.Name+"`")
+				}
+				j.From.To = nil
+				break
+			}
+			chain = append(chain, j)
+		}
+		for _, j := range chain {
+			checked[j] = true
+		}
+	}
 }
 
 // trim is what a through tenon stands beyond its mate, to be levelled, and how much deeper
@@ -274,6 +298,8 @@ func (r *resolver) adds(e *End) Length {
 	}
 	r.needAll(&j.Long, &j.Deep, &j.Rabbet.Across, &j.Rabbet.Deep, &j.Lap, &j.Tail)
 	switch j.Kind.Is {
+	case "":
+		return Length{} // what it is could not be read, and that was reported
 	case Tenon, Tongue:
 		return j.Long
 	case Stub:

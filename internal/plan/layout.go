@@ -150,6 +150,18 @@ func (p *Placed) HostAxis(own Axis) Axis {
 	return own
 }
 
+// reversed reports whether a placed thing runs against the assembly in which it stands along
+// one of its own axes: mirrored, or laid flat with its top at the back.
+func (p *Placed) reversed(own Axis) bool {
+	switch own {
+	case Across:
+		return p.Mirrored.On
+	case Down:
+		return p.Flat
+	}
+	return false
+}
+
 // fixing is what a thing measures along an axis from its own statements alone.
 type fixing struct {
 	size  wood.Length

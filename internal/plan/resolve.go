@@ -121,6 +121,7 @@ func (r *resolver) unitOf(tree *lang.Tree) wood.Length {
 func (r *resolver) shape() {
 	r.shaping = true
 	defer func() { r.shaping = false }()
+	r.cutJointRings()
 	r.climate()
 	for _, m := range r.plan.Materials {
 		r.species(m)

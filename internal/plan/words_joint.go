@@ -265,8 +265,8 @@ func jointWord(in Place, of string, field func(owner any) **Joint) Word {
 			case rule == nil:
 			case own == nil:
 				*to = rule
-			case own.Kind.Is == rule.Kind.Is && own.From.Name == rule.From.Name:
-				d.inherit(InJoint, jointSlots(), own, rule)
+			default:
+				*to = d.mergeJoints(own, rule)
 			}
 		},
 	}
@@ -284,6 +284,17 @@ func cornerWord() Word {
 			kindSlot("corner front dovetail", func(node any) *Joint { return node.(*Corner).Joint }),
 		},
 	})
+	w.inherit = func(d *decoder, owner, from any) {
+		to := &owner.(*Drawer).Corners
+		for _, c := range from.(*Drawer).Corners {
+			i := slices.IndexFunc(*to, func(own *Corner) bool { return own.At.Is == c.At.Is })
+			if i < 0 {
+				*to = append(*to, c)
+				continue
+			}
+			(*to)[i].Joint = d.mergeJoints((*to)[i].Joint, c.Joint)
+		}
+	}
 	return grown(w, func(c *Corner, s *lang.Statement) {
 		c.Span = s.Head()
 		c.Joint = &Joint{Span: c.Span}

@@ -165,14 +165,7 @@ func memberChildren() []Word {
 	return []Word{
 		sidePairWord("recess", "how far it stands back", func(m *Member) *SidePair { return &m.Recess }),
 		sidePairWord("proud", "how far it stands out", func(m *Member) *SidePair { return &m.Proud }),
-		many(func(m *Member) *[]*EndJoint { return &m.EndJoints }, Word{
-			Names: names("end"), In: InMember, Opens: InEnd,
-			Doc:     "says the joint of one end",
-			Example: "end left joint loose-tenon long 2 thick 3/8",
-			Slots: []Slot{
-				choice("end", "which end", "end left joint butt", "left right lower upper front back", func(e *EndJoint) *Choice { return &e.End }).unnamed().must(),
-			},
-		}),
+		endWord(),
 		edgingWord(InMember, func(m *Member) *[]*Edging { return &m.Edging }),
 		one(func(m *Member) **Over { return &m.Over }, Word{
 			Names: names("over"), In: InMember, Opens: InOver,
@@ -196,6 +189,31 @@ func memberChildren() []Word {
 			},
 		}),
 	}
+}
+
+// endWord is the joint of one end. What `each` says of an end adds to what a part says of that
+// end itself, as it does for a joint of both.
+func endWord() Word {
+	w := many(func(m *Member) *[]*EndJoint { return &m.EndJoints }, Word{
+		Names: names("end"), In: InMember, Opens: InEnd,
+		Doc:     "says the joint of one end",
+		Example: "end left joint loose-tenon long 2 thick 3/8",
+		Slots: []Slot{
+			choice("end", "which end", "end left joint butt", "left right lower upper front back", func(e *EndJoint) *Choice { return &e.End }).unnamed().must(),
+		},
+	})
+	w.inherit = func(d *decoder, owner, from any) {
+		to := &memberOf(owner).EndJoints
+		for _, e := range memberOf(from).EndJoints {
+			i := slices.IndexFunc(*to, func(own *EndJoint) bool { return own.End.Is == e.End.Is })
+			if i < 0 {
+				*to = append(*to, e)
+				continue
+			}
+			(*to)[i].Joint = d.mergeJoints((*to)[i].Joint, e.Joint)
+		}
+	}
+	return w
 }
 
 // sidePairWord is `recess front 1/2`: a length at the front or at the back.
