@@ -91,6 +91,8 @@ func sizesOf(p *plan.Plan) byHand {
 				board(path, n.Size)
 			case *plan.Panel:
 				board(path, n.Size)
+			case *plan.Glass:
+				board(path, n.Size)
 			case *plan.Door:
 				set(path, n.Size[:]...)
 			case *plan.Drawer:
