@@ -29,7 +29,7 @@ part lid { of cherry ; size 14 x 9 x 3/4 }
 		for _, part := range p.Parts {
 			long, wide := part.Size.Long, part.Size.Wide
 			m := part.Of.Material.To
-			if m == nil || m.Kind != plan.Solid || part.GrainSaid.Is != "" || part.Boards.Or(1) > 1 ||
+			if part.Name.Text == "" || m == nil || m.Kind != plan.Solid || part.GrainSaid.Is != "" || part.Boards.Or(1) > 1 ||
 				!long.Known() || !wide.Known() || !wood.Over(wide.Length, long.Length) {
 				continue
 			}
