@@ -191,6 +191,9 @@ func (p *printer) trailing(at, next int) (comment string, end int) {
 	if c.Own || int(c.Span.Start) >= next || p.broken(int32(at), c.Span.Start) {
 		return "", at
 	}
+	if digitAt(p.text, int(c.Span.Start)+1) && p.text[at-1] != '{' && p.text[at-1] != '}' {
+		return "", at // behind `;`: without it, `#8` would be read as the gauge of a screw
+	}
 	p.comments = p.comments[1:]
 	return c.Span.Text(), int(c.Span.End)
 }

@@ -76,6 +76,11 @@ func (r *resolver) expand(a *Assembly, l *List) {
 	var items []Node
 	for i, n := range l.Items {
 		it := n.item()
+		if it.Between != nil && !it.Between.Word.Span.Known() {
+			it.Along.How = failed // what stands between was not understood
+			items = append(items, n)
+			continue
+		}
 		if !it.Count.Known() || it.Count.N == 1 && it.Between == nil {
 			items = append(items, n)
 			continue
