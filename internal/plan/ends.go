@@ -53,58 +53,88 @@ func (r *resolver) end(n Node, side Side) *End {
 	e := &End{Of: n, Side: side, Faces: Neighbour(n, side)}
 	e.Free = e.Faces == nil
 	if !e.Free {
-		e.Mates = r.covering(nil, e.Faces, side.Opposite(), It(n).Cell)
+		r.covering(e, e.Faces, side.Opposite(), It(n).Cell, nil)
 	}
 	return e
 }
 
+// way is how an end reaches a mate that is drawn elsewhere: what is placed there, and the way
+// to that where it stands in something placed itself.
+type way struct {
+	placed *Placed
+	from   *way
+}
+
+// meets takes note of a mate and of the way to it.
+func (e *End) meets(m *Member, by *way) {
+	if by != nil {
+		for len(e.ways) < len(e.Mates) {
+			e.ways = append(e.ways, nil)
+		}
+		e.ways = append(e.ways, by)
+	}
+	e.Mates = append(e.Mates, m)
+}
+
 // covering gathers the members of a neighbour that cover a cell's end, going down into
 // lists and into what is drawn elsewhere on the side that faces it.
-func (r *resolver) covering(found []*Member, n Node, facing Side, cell Box) []*Member {
+func (r *resolver) covering(e *End, n Node, facing Side, cell Box, by *way) {
 	switch n := n.(type) {
 	case *Member:
-		return append(found, n)
+		e.meets(n, by)
 	case *List:
 		if len(n.Items) == 0 {
-			return found
+			return
 		}
 		if n.Axis == facing.Axis() {
 			i := 0
 			if facing.Far() {
 				i = len(n.Items) - 1
 			}
-			return r.covering(found, n.Items[i], facing, cell)
+			r.covering(e, n.Items[i], facing, cell, by)
+			return
 		}
 		for _, inner := range n.Items {
 			if overlap(It(inner).Cell[n.Axis], cell[n.Axis]) {
-				found = r.covering(found, inner, facing, cell)
+				r.covering(e, inner, facing, cell, by)
 			}
 		}
 	case *Placed:
 		a := n.Part.To
 		if a == nil || a.Root == nil {
-			return found
+			return
 		}
-		var within Box // the cell as the inner assembly sees it
 		for axis := Across; axis <= Behind; axis++ {
 			r.solve(a, axis)
-			own, place := cell[n.HostAxis(axis)], n.Cell[n.HostAxis(axis)]
-			own.From -= place.From
-			own.Placed = own.Placed && place.Placed
-			if n.reversed(axis) {
-				own.From = place.Size - own.To()
-				own.Placed = own.Placed && place.Sized
-			}
-			within[axis] = own
 		}
-		axis := n.HostAxis(facing.Axis())
-		side := Side(axis * 2)
-		if facing.Far() != n.reversed(axis) {
-			side++
-		}
-		return r.covering(found, a.Root, side, within)
+		r.covering(e, a.Root, n.inner(facing), n.inside(cell), &way{n, by})
 	}
-	return found
+}
+
+// inside is a place in the assembly in which something placed stands, as that sees it.
+func (p *Placed) inside(outer Box) Box {
+	var box Box
+	for axis := Across; axis <= Behind; axis++ {
+		own, place := outer[p.HostAxis(axis)], p.Cell[p.HostAxis(axis)]
+		own.From -= place.From
+		own.Placed = own.Placed && place.Placed
+		if p.reversed(axis) {
+			own.From = place.Size - own.To()
+			own.Placed = own.Placed && own.Sized && place.Sized
+		}
+		box[axis] = own
+	}
+	return box
+}
+
+// inner is a side of the assembly in which something placed stands, as that sees it.
+func (p *Placed) inner(outer Side) Side {
+	axis := p.HostAxis(outer.Axis())
+	side := Side(axis * 2)
+	if outer.Far() != p.reversed(axis) {
+		side++
+	}
+	return side
 }
 
 // overlap reports whether two extents share more than a touch; unknown ones may.

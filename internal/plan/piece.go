@@ -506,6 +506,8 @@ type End struct {
 	Mates []*Member
 	Joint *Joint // with its defaults filled in; nil where there is none
 	Adds  Length // what the joint adds to the length at this end
+
+	ways []*way // to each mate that is drawn elsewhere; shorter where the last ones are not
 }
 
 // Members ranges over every member of every assembly.
