@@ -127,6 +127,22 @@ func (d *decoder) unknownEach(said lang.Expr) {
 	d.fault(UnknownWord, said.Span, "`each` wants what stands in a list, such as `rail`, not `%s`%s", said.Text, didYouMean(near))
 }
 
+// unknownBetween reports what cannot stand between the things of a row. A misspelt word is read
+// as what was meant, so that the row adds up.
+func (d *decoder) unknownBetween(said *lang.Expr, b *Between) {
+	near := d.nearest(said.Text, func() []string {
+		var known []string
+		for _, w := range wordsIn(InList) {
+			if w.Opens&InMember != 0 {
+				known = append(known, w.Names...)
+			}
+		}
+		return known
+	})
+	b.Word.Text = cmp.Or(near, "divider")
+	d.fault(UnknownWord, said.Span, "`between` wants a stick or a board, such as `between muntin 2 1/4`, not `%s`%s", said.Text, didYouMean(near))
+}
+
 // unnamed reports a value that no setting asks for.
 func (d *decoder) unnamed(v *lang.Expr) {
 	said := v.Span.Text()

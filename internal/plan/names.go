@@ -51,9 +51,19 @@ func (d *decoder) bind(said *lang.Expr, wants string, take func(found any) bool)
 	d.bindings = append(d.bindings, binding{said: said, scope: d.scope, wants: wants, take: take})
 }
 
-// bindNames finds every name that something was said to be.
-func (r *resolver) bindNames() {
-	for _, b := range r.bindings {
+// aThing is what a name stands for where it may be that of anything.
+const aThing = "a thing of this plan"
+
+// bindNames finds every name that something was said to be. Until the rows stand, what may be
+// one of a row waits.
+func (r *resolver) bindNames(rowsStand bool) {
+	bindings := r.bindings
+	r.bindings = nil
+	for _, b := range bindings {
+		if !rowsStand && b.wants == aThing && !r.stands(b.said.Text, b.scope) {
+			r.bindings = append(r.bindings, b)
+			continue
+		}
 		found, ok := r.lookUp(b.said, b.scope, b.wants)
 		if !ok {
 			continue
@@ -68,7 +78,18 @@ func (r *resolver) bindNames() {
 			}
 		}
 	}
-	r.bindings = nil
+}
+
+// stands reports whether a path leads to anything yet.
+func (r *resolver) stands(path string, sc *scope) bool {
+	first, rest, dotted := strings.Cut(path, ".")
+	thing := sc.find(first)
+	for dotted && thing != nil {
+		var name string
+		name, rest, dotted = strings.Cut(rest, ".")
+		thing = r.inside(thing, name)
+	}
+	return thing != nil
 }
 
 // named is whatever bears a name.

@@ -3,6 +3,7 @@ package plan
 // Before anything is measured: items take over what `each` says, and rows are set out.
 
 import (
+	"cmp"
 	"strconv"
 
 	"plancheck/lang"
@@ -115,6 +116,7 @@ func (r *resolver) row(a *Assembly, n Node, before, after bool) []Node {
 			m.Name = Name{Text: it.Between.Word.Text + "-" + strconv.Itoa(i), Span: it.Between.Word.Span}
 			r.inheritLength(&m.Along, &it.Between.Size)
 			r.inheritEach(a, m)
+			a.offer(m)
 			items = append(items, m)
 		case gaps:
 			s := new(Space)
@@ -129,30 +131,28 @@ func (r *resolver) row(a *Assembly, n Node, before, after bool) []Node {
 		if i > 1 {
 			between(i - 1)
 		}
-		one := r.another(n)
+		one := n // the row's own name stands for its first
+		if i > 1 {
+			one = r.another(n)
+		}
 		o := one.item()
 		o.Row = name
-		o.Name.Text = name + "-" + strconv.Itoa(i)
-		if name == "" {
-			o.Name.Text = it.Word + "-" + strconv.Itoa(i)
-		}
-		if _, taken := a.scope.names[o.Name.Text]; !taken {
-			a.scope.names[o.Name.Text] = one
-		}
+		o.Name.Text = cmp.Or(name, it.Word) + "-" + strconv.Itoa(i)
+		a.offer(one)
 		items = append(items, one)
 	}
 	if gaps && after {
 		between(it.Count.N)
 	}
-	if name != "" {
-		for _, one := range items {
-			if one.item().Row == name {
-				a.scope.names[name] = one // the row's own name stands for its first
-				break
-			}
-		}
-	}
 	return items
+}
+
+// offer lets a thing be named in its assembly, unless something else bears its name.
+func (a *Assembly) offer(n Node) {
+	name := n.item().Name.Text
+	if _, taken := a.scope.names[name]; !taken {
+		a.scope.names[name] = n
+	}
 }
 
 // another is one more of a row's thing: a node of its own with the same settings.

@@ -467,7 +467,7 @@ func refs[T any](name, doc, example string, field func(*T) *[]Ref[Thing]) Slot {
 				}
 				to := &list[i]
 				to.Name, to.Span = items[i].Text, items[i].Span
-				d.bind(&items[i], "a thing of this plan", func(found any) bool {
+				d.bind(&items[i], aThing, func(found any) bool {
 					to.To = &Thing{Is: found, Path: PathOf(found)}
 					return true
 				})

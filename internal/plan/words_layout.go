@@ -5,6 +5,7 @@ package plan
 import (
 	"slices"
 
+	"plancheck/internal/diag"
 	"plancheck/lang"
 )
 
@@ -304,7 +305,9 @@ func (d *decoder) each(owner any, s *lang.Statement) {
 		}
 		return
 	}
+	reported := make(map[diag.Span]bool)
 	for _, said := range listed(&s.Values[0]) {
+		before := len(d.findings)
 		w := wordIn(InList, said.Text)
 		if w == nil || w.Opens == InList {
 			d.unknownEach(said)
@@ -321,6 +324,12 @@ func (d *decoder) each(owner any, s *lang.Statement) {
 		d.settings(s.Faulty)
 		if s.Block != nil {
 			d.block(s)
+		}
+		found := d.findings[before:]
+		fresh := slices.DeleteFunc(found, func(f diag.Finding) bool { return reported[f.Span] })
+		d.findings = d.findings[:before+len(fresh)]
+		for _, f := range fresh {
+			reported[f.Span] = true // so that no other word of the list says it again
 		}
 	}
 }

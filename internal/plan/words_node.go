@@ -68,7 +68,7 @@ func bare[T any](word, doc string, field func(*T) *Choice) Slot {
 // thing names anything of the plan.
 func thing[T any](name, doc, example string, field func(*T) *Ref[Thing]) Slot {
 	return Slot{
-		Name: name, Doc: doc, Example: example, Kind: ARef, Wants: "a thing of this plan",
+		Name: name, Doc: doc, Example: example, Kind: ARef, Wants: aThing,
 		set:   func(d *decoder, node any, _, v *lang.Expr) { d.thing(v, field(node.(*T))) },
 		given: func(node any) diag.Span { return field(node.(*T)).Span },
 		inherit: func(_ *decoder, node, from any) {
@@ -81,7 +81,7 @@ func thing[T any](name, doc, example string, field func(*T) *Ref[Thing]) Slot {
 
 func (d *decoder) thing(v *lang.Expr, to *Ref[Thing]) {
 	to.Name, to.Span = v.Text, v.Span
-	d.bind(v, "a thing of this plan", func(found any) bool {
+	d.bind(v, aThing, func(found any) bool {
 		to.To = &Thing{Is: found, Path: PathOf(found)}
 		return true
 	})

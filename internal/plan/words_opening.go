@@ -363,7 +363,12 @@ func betweenWord() Word {
 		Slots: []Slot{
 			{
 				Name: "word", Doc: "a stick or a board", Example: "between muntin 2 1/4", Kind: AName, Positional: true, NameOnly: true, Must: true,
-				set:   func(_ *decoder, node any, _, v *lang.Expr) { node.(*Between).Word = Text{v.Text, v.Span} },
+				set: func(d *decoder, node any, _, v *lang.Expr) {
+					node.(*Between).Word = Text{v.Text, v.Span}
+					if w := wordIn(InList, v.Text); w == nil || w.Opens&InMember == 0 {
+						d.unknownBetween(v, node.(*Between))
+					}
+				},
 				given: func(node any) diag.Span { return node.(*Between).Word.Span },
 			},
 			length("along", "its size along the list", "between muntin 2 1/4", func(b *Between) *Length { return &b.Size }).unnamed(),
