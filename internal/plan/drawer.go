@@ -143,7 +143,10 @@ func (r *resolver) boxHigh(d *Drawer) Length {
 func (r *resolver) cornerJoint(d *Drawer, at string) *Joint {
 	for _, c := range d.Corners {
 		if c.At.Is == at {
-			j := r.mergeJoints(c.Joint)
+			j := jointSaid{edge: c.Joint}.alone()
+			if j == nil {
+				j = r.mergeJoints(c.Joint)
+			}
 			r.needAll(&j.Deep, &j.Long, &j.Lap, &j.Rabbet.Across)
 			return j
 		}

@@ -174,13 +174,34 @@ func (r *resolver) joined(e *End, said jointSaid) *Joint {
 	}
 	j, known := r.joints[said]
 	if !known {
-		j = r.mergeJoints(said.edge, said.member, said.assembly)
+		if j = said.alone(); j == nil {
+			j = r.mergeJoints(said.edge, said.member, said.assembly)
+		}
 		if j != nil {
 			r.fillJoint(j, said.mate, said.thick)
 		}
 		r.joints[said] = j
 	}
 	return j
+}
+
+// alone is the first joint that is said, where none of the others adds to it and nothing of it
+// follows from what it joins: it then serves as it stands, for any number of ends.
+func (s jointSaid) alone() *Joint {
+	var one *Joint
+	for _, j := range []*Joint{s.edge, s.member, s.assembly} {
+		switch {
+		case j == nil:
+		case j.From.Said() || one != nil && one.Kind.Is == j.Kind.Is:
+			return nil
+		case one == nil:
+			one = j
+		}
+	}
+	if one == nil || slices.Contains([]string{Tenon, LooseTenon, HalfLap, Bridle}, one.Kind.Is) {
+		return nil
+	}
+	return one
 }
 
 // mergeJoints takes the most particular joint first. The result is a joint of its own; its

@@ -133,7 +133,7 @@ func (m *Member) CoreLong() Length {
 // fillPart works out the size of a part that is declared by itself.
 func (r *resolver) fillPart(p *Part) {
 	p.shaped()
-	use := &Member{Part: Ref[Part]{To: p}}
+	use := &Member{Shape: &plain, Part: Ref[Part]{To: p}}
 	p.Size = Size3{r.partSize(use, "long"), r.partSize(use, "wide"), r.partSize(use, "thick")}
 }
 

@@ -227,15 +227,11 @@ type Member struct {
 	Joint             *Joint
 	EndJoints         []*EndJoint
 	Part              Ref[Part]
-	Turned, Mirrored  Flag
 	Edging            []*Edging
-	Boards            Count
-	Made, Guard       Flag
+	Made              Flag
 	Load              *Load
 	Holds             []*Holds
 	Recess, Proud     SidePair // at the front and at the back
-	Centred           Flag
-	Flush             Choice
 	Over              *Over
 	Breadboard        *Breadboard
 	Lid               *Door // the door settings of a lid
@@ -250,8 +246,15 @@ type Member struct {
 	filled bool
 }
 
-// Shape is what most members say nothing about: how they are cut to size and shaped.
+// Shape is what most members say nothing about: how they are cut to size and shaped, made up
+// and set.
 type Shape struct {
+	Boards           Count
+	Turned, Mirrored Flag // of the part that it is
+	Guard            Flag
+	Centred          Flag
+	Flush            Choice
+
 	Rough   Size3 // before it is trued
 	Core    Pair  // long x wide without its edging, as stated
 	Horns   Length

@@ -136,19 +136,19 @@ func memberSlots[T any](of func(*T) *Member) []Slot {
 		length("cut", "the length that the saw gets", "cut 16 13/16", func(t *T) *Length { return &of(t).Cut }),
 		choice("grain", "which way its grain runs", "grain behind", "across down behind", func(t *T) *Choice { return &of(t).GrainSaid }).or("by its word"),
 		ref("part", "the part, drawn by itself, that it is", "part leg-a", "a part", func(t *T) *Ref[Part] { return &of(t).Part }),
-		flag("turned", "the part shows its thickness on this face", "turned", func(t *T) *Flag { return &of(t).Turned }),
-		flag("mirrored", "the part is used the other way round", "mirrored", func(t *T) *Flag { return &of(t).Mirrored }),
-		count("boards", "how many boards it is glued up from", "boards 6", func(t *T) *Count { return &of(t).Boards }).or("1"),
 		flag("made", "it is already cut", "made", func(t *T) *Flag { return &of(t).Made }),
-		flag("guard", "it keeps a sleeper in", "guard", func(t *T) *Flag { return &of(t).Guard }),
-		flag("centred", "it stands in the middle of its cell, front to back", "centred", func(t *T) *Flag { return &of(t).Centred }),
-		choice("flush", "the face of its cell that it is level with", "flush back", "front back", func(t *T) *Choice { return &of(t).Flush }).or("front"),
 	}, lifted(shapeSlots(), func(t *T) **Shape { return &of(t).Shape })...)
 }
 
 // shapeSlots are the settings that few members have.
 func shapeSlots() []Slot {
 	return []Slot{
+		flag("turned", "the part shows its thickness on this face", "turned", func(s *Shape) *Flag { return &s.Turned }),
+		flag("mirrored", "the part is used the other way round", "mirrored", func(s *Shape) *Flag { return &s.Mirrored }),
+		count("boards", "how many boards it is glued up from", "boards 6", func(s *Shape) *Count { return &s.Boards }).or("1"),
+		flag("guard", "it keeps a sleeper in", "guard", func(s *Shape) *Flag { return &s.Guard }),
+		flag("centred", "it stands in the middle of its cell, front to back", "centred", func(s *Shape) *Flag { return &s.Centred }),
+		choice("flush", "the face of its cell that it is level with", "flush back", "front back", func(s *Shape) *Choice { return &s.Flush }).or("front"),
 		size3("rough", "its size before it is trued: long x wide x thick", "rough 18 x 2 1/2 x 1", func(s *Shape) *Size3 { return &s.Rough }),
 		pair("core", "its size without its edging: long x wide", "core 30 x 11 1/4", func(s *Shape) *Pair { return &s.Core }),
 		length("horns", "left on at each end while joints are cut", "horns 1", func(s *Shape) *Length { return &s.Horns }),

@@ -50,7 +50,7 @@ func lay(a *plan.Assembly, nodes ...plan.Node) {
 }
 
 func member(a *plan.Assembly, word, name string, grain, flat plan.Axis, s plan.Size3) *plan.Member {
-	m := &plan.Member{Item: item(a, word, name), Grain: grain, Flat: flat, Size: s}
+	m := &plan.Member{Shape: new(plan.Shape), Item: item(a, word, name), Grain: grain, Flat: flat, Size: s}
 	if a != nil {
 		m.Of = a.Of
 	}
