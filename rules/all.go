@@ -53,6 +53,7 @@ var All = []*Rule{
 	throughTenonFlush,
 	tooLarge,
 	topSize,
+	unbalancedLayup,
 	unitSlip,
 	unknownName,
 	unknownRule,

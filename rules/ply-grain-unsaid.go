@@ -27,8 +27,11 @@ layup  face { ply skin along ; ply core across ; ply skin along }
 `,
 	Check: func(pass *Pass) {
 		for _, layup := range pass.Plan.Materials {
+			if layup.Name.Text == "" {
+				continue // that it has none was reported
+			}
 			for _, ply := range layup.Plies {
-				if ply.Of.To == nil || ply.Run.Is != "" || ply.Angle.How != plan.Unknown || grainless(ply.Of.To) {
+				if ply.Of.To == nil || ply.Run.Is != "" || ply.Angle.How != plan.Unknown || ply.Of.To.Grainless() {
 					continue
 				}
 				pass.Report(diag.Finding{
@@ -43,13 +46,4 @@ layup  face { ply skin along ; ply core across ; ply skin along }
 			}
 		}
 	},
-}
-
-// grainless reports whether a material is a board whose two directions are alike.
-func grainless(m *plan.Material) bool {
-	switch m.SheetKind.Is {
-	case "mdf", "particle", "hardboard":
-		return true
-	}
-	return false
 }

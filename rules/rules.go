@@ -46,10 +46,11 @@ const (
 	Hygiene
 	Lengths
 	Tenons
+	Layups
 )
 
 func (g Group) String() string {
-	return [...]string{"", "the text of a plan", "a plan in order", "lengths", "mortise and tenon"}[g]
+	return [...]string{"", "the text of a plan", "a plan in order", "lengths", "mortise and tenon", "layups and pressing"}[g]
 }
 
 // Pass is one rule's look at one plan.

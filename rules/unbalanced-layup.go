@@ -1,0 +1,249 @@
+package rules
+
+import (
+	"fmt"
+	"strings"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+	"plancheck/lang"
+)
+
+const mirrorBand = "the rule that plies mirror in thickness, wood, moisture and grain is seen second-hand; how far they may differ is ours"
+
+var (
+	mirrorThick = &Figure{
+		Name: "thickness", Why: "by how much of the thicker one mirrored plies may differ in thickness, in percent", Basis: Practice,
+		Source: mirrorBand, Dim: lang.Percent, Number: 10,
+	}
+	mirrorSwells = &Figure{
+		Name: "swelling", Why: "by how much of the greater one mirrored plies may differ in how far they swell across the grain, in percent", Basis: Practice,
+		Source: mirrorBand, Dim: lang.Percent, Number: 10,
+	}
+	mirrorMoisture = &Figure{
+		Name: "moisture", Why: "by how many points of moisture content mirrored plies may differ when they are pressed", Basis: Practice,
+		Source: mirrorBand, Dim: lang.Percent, Number: 2,
+	}
+	mirrorTurned = &Figure{
+		Name: "turned", Why: "by how much the grain of mirrored plies may be out of parallel", Basis: Practice,
+		Source: mirrorBand, Dim: lang.Angle, Number: 5,
+	}
+)
+
+var unbalancedLayup = &Rule{
+	Name: "unbalanced-layup", Group: Layups, Severity: diag.Warning,
+	Summary: "the plies of a layup do not mirror about its middle",
+	Doc: `Every ply wants to swell and shrink across its own grain, and the others hold it. A panel stays flat where what pulls in front
+of the middle is matched behind it: the same wood, as thick, as moist when the glue set, with its grain the same way. Where it is not, the
+panel is flat as it leaves the press, and cups within days or in the first winter. A veneer on one face only is an error, a pair of
+plies that differ is a warning.
+
+Lay a ply like the face's on the back, in a cheaper leaf of a wood that swells alike if nobody sees it; and press all plies at the
+moisture that the piece will have in use. The working shows how far the panel would stand off at the dry and the humid end of the year, over the
+size of what is made of it. That is an upper guide: the theory is linear and has no creep in it.
+
+Plies that cross wrongly and are otherwise alike are found by plies-not-crossed.`,
+	Sources: `That a panel is flat where its stresses balance, and warps the less the nearer it is pressed to the moisture of its use: F. L.
+Brouse, Forest Products Laboratory Report 1252, 1940, second-hand. The warp: classical lamination theory (A. K. Kaw, Mechanics of Composite Materials,
+2nd ed., 2006, chapters 2 and 4, from memory, held to its printed examples) with the shelf's stiffness and movement. See the figures.`,
+	Sound: `Like veneers on both faces; an even number whose middle two run one way; a back of another wood that swells as much; thicknesses a
+little apart.`,
+	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
+veneer skin { species "black cherry" ; sawn flat ; thick 1/32 }
+sheet fibre { kind mdf ; thick 3/4 ; actual 3/4 }
+layup board { ply skin along ; ply fibre }
+part slab { of board ; long 24 ; wide 18 }
+`,
+	Good: `climate { shop 8% ; dry 6% ; humid 11% }
+veneer skin { species "black cherry" ; sawn flat ; thick 1/32 }
+sheet fibre { kind mdf ; thick 3/4 ; actual 3/4 }
+layup board { ply skin along ; ply fibre ; ply skin along }
+part slab { of board ; long 24 ; wide 18 }
+`,
+	Figures: []*Figure{mirrorThick, mirrorSwells, mirrorMoisture, mirrorTurned},
+	Check: func(pass *Pass) {
+		for m := range layups(pass.Plan) {
+			if i, ok := bareSide(m); ok {
+				reportBare(pass, m, i)
+				continue
+			}
+			reportUnlike(pass, m)
+		}
+	},
+}
+
+// bareSide is the ply of veneer on the one face of a layup that has a veneer, and whether it is so.
+func bareSide(m *plan.Material) (veneer int, ok bool) {
+	last := len(m.Plies) - 1
+	face, back := m.Plies[0].Of.To.Kind == plan.Veneer, m.Plies[last].Of.To.Kind == plan.Veneer
+	if back {
+		return last, !face
+	}
+	return 0, face
+}
+
+func reportBare(pass *Pass, m *plan.Material, veneer int) {
+	bare, side := "back", "face"
+	if veneer > 0 {
+		bare, side = side, bare
+	}
+	pass.Report(diag.Finding{
+		Subject:  plan.PathOf(m),
+		Severity: diag.Error,
+		Span:     m.Plies[veneer].Of.Span,
+		Message:  fmt.Sprintf("layup %s has a veneer on its %s, %s, and none on its %s", quote(m.Name.Text), side, plyNamed(m, veneer), bare),
+		Working:  predicted(pass.Plan, m),
+		Fixes:    []diag.Fix{{Title: fmt.Sprintf("lay one like it on the %s: `ply %s`", bare, sayPly(m.Plies[veneer]))}},
+	})
+}
+
+// sayPly is a ply as a plan would say it.
+func sayPly(ply *plan.Ply) string {
+	switch {
+	case ply.Angle.Span.Known():
+		return fmt.Sprintf("%s angle %s", ply.Of.Name, degrees(ply.Angle.Value))
+	case ply.Run.Is != "":
+		return ply.Of.Name + " " + ply.Run.Is
+	}
+	return ply.Of.Name
+}
+
+func reportUnlike(pass *Pass, m *plan.Material) {
+	p := pass.Plan
+	subject := plan.PathOf(m)
+	within := bands{
+		thick: pass.Number(mirrorThick, subject), swells: pass.Number(mirrorSwells, subject),
+		moisture: pass.Number(mirrorMoisture, subject), degrees: pass.Number(mirrorTurned, subject),
+	}
+	var all []unlikeness
+	for face := range len(m.Plies) / 2 {
+		if u := unlike(p, m, face, within); len(u.of) > 0 {
+			all = append(all, u)
+		}
+	}
+	if len(all) == 0 {
+		return
+	}
+	first := all[0]
+	f := diag.Finding{
+		Subject: subject,
+		Span:    m.Plies[first.back].Of.Span,
+		Message: fmt.Sprintf("%s of layup %s is not like %s, its mirror: %s", plyNamed(m, first.back), quote(m.Name.Text),
+			plyNamed(m, first.face), join(first.saysAll())),
+		Working: predicted(p, m),
+	}
+	f.Notes = append(f.Notes, diag.Note{Span: m.Plies[first.face].Of.Span, Message: "its mirror stands here"})
+	for _, u := range all[1:] {
+		f.Notes = append(f.Notes, diag.Note{
+			Span:    m.Plies[u.back].Of.Span,
+			Message: fmt.Sprintf("%s is not like %s either: %s", plyNamed(m, u.back), plyNamed(m, u.face), join(u.saysAll())),
+		})
+	}
+	for _, u := range all {
+		f.Fixes = append(f.Fixes, diag.Fix{Title: fmt.Sprintf("make %s like %s: %s", plyNamed(m, u.back), plyNamed(m, u.face), join(u.ofAll()))})
+	}
+	pass.Report(f)
+}
+
+func (u unlikeness) saysAll() []string {
+	if u.turned {
+		return append(u.says, "its grain another way")
+	}
+	return u.says
+}
+
+func (u unlikeness) ofAll() []string {
+	if u.turned {
+		return append(u.of, "direction of the grain")
+	}
+	return u.of
+}
+
+// predicted is how far the largest warp of what is made of a layup stands off at both ends of
+// the year. It is empty where nothing of a known size is made of it, or the shelf lacks a figure.
+func predicted(p *plan.Plan, m *plan.Material) diag.Working {
+	pressed, ok := p.Pressed(m)
+	if !ok {
+		return nil
+	}
+	seasons := []struct {
+		name     string
+		moisture float64
+		strain   wood.Strain
+	}{{name: "at the driest", moisture: p.Climate.Dry.Moisture.Value}, {name: "at the most humid", moisture: p.Climate.Humid.Moisture.Value}}
+	for i := range seasons {
+		laminate, ok := pressed.At(seasons[i].moisture)
+		if ok {
+			seasons[i].strain, ok = laminate.Free()
+		}
+		if !ok {
+			return nil
+		}
+	}
+	var of plan.Workpiece
+	var most wood.Length
+	for w := range p.Workpieces() {
+		if w.Of != m || !w.Size.Long.Known() || !w.Size.Wide.Known() {
+			continue
+		}
+		for _, s := range seasons {
+			if warp := s.strain.Warp(w.Size.Long.Length, w.Size.Wide.Length).Worst(); warp > most {
+				most, of = warp, w
+			}
+		}
+	}
+	if of.Thing == nil {
+		return nil
+	}
+	working := diag.Working{{Label: fmt.Sprintf("how far %s, %s x %s, would stand out of flat:", of.Path, p.Show(of.Size.Long.Length), p.Show(of.Size.Wide.Length))}}
+	for _, s := range seasons {
+		off, how := inWords(s.strain.Warp(of.Size.Long.Length, of.Size.Wide.Length))
+		working = append(working, diag.Step{Value: atLeastAMark(p, off), Label: fmt.Sprintf("%s, %s%%: %s", s.name, number(s.moisture), how)})
+	}
+	working = append(working, diag.Step{Label: wood.LayupCaveat})
+	if rests := restsOn(pressed.Footing()); rests != "" {
+		working = append(working, diag.Step{Label: rests})
+	}
+	return working
+}
+
+// atLeastAMark is a length to the nearest mark, or that it is less than one.
+func atLeastAMark(p *plan.Plan, l wood.Length) string {
+	if l < p.Tape.Finest()/2 {
+		return "under " + p.Show(p.Tape.Finest())
+	}
+	return p.Tape.Nearest(l)
+}
+
+// inWords is the greatest of a warp and what a maker calls it.
+func inWords(w wood.Warp) (off wood.Length, how string) {
+	hollow := func(l wood.Length) string {
+		if l > 0 {
+			return "hollow at the face"
+		}
+		return "hollow at the back"
+	}
+	switch off = w.Worst(); off {
+	case w.Cup.Abs():
+		return off, "cupped across its width, " + hollow(w.Cup)
+	case w.Bow.Abs():
+		return off, "bowed along its length, " + hollow(w.Bow)
+	}
+	return off, "twisted, at the fourth corner"
+}
+
+// restsOn says in what a prediction is weaker than figures that were read; "" if in nothing.
+func restsOn(f wood.Footing) string {
+	var weak []string
+	if !f.Status.Verified() {
+		weak = append(weak, "a figure from memory is in it, check it")
+	}
+	if f.Borrowed {
+		weak = append(weak, "a wood's stiffness across the grain is not tabled, and the mean of its group stands for it")
+	}
+	if f.Worse {
+		weak = append(weak, "a cut that is not said is taken as flat")
+	}
+	return strings.Join(weak, "; ")
+}
