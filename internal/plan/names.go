@@ -170,7 +170,7 @@ func (r *resolver) named(e *lang.Expr, sc *scope) (Value, bool) {
 	}
 	use(thing)
 	if let, ok := thing.(*Let); ok && !dotted {
-		return r.let(e, let, sc)
+		return r.let(e, let)
 	}
 	for dotted {
 		if l, ok := r.size(thing, rest); ok {
@@ -200,16 +200,10 @@ func (r *resolver) named(e *lang.Expr, sc *scope) (Value, bool) {
 	return Value{}, false
 }
 
-// let is the value of a let, worked out once.
-func (r *resolver) let(e *lang.Expr, let *Let, sc *scope) (Value, bool) {
-	if !r.workOut(let, e.Span) {
-		return Value{}, false
-	}
-	v := let.Value
-	if v.Dim == lang.Plain && v.unit != sc.unit() {
-		v = v.asLength() // written in a file that measures in something else
-	}
-	return v, true
+// let is the value of a let, worked out once. A bare number keeps the unit of the file that
+// wrote it.
+func (r *resolver) let(e *lang.Expr, let *Let) (Value, bool) {
+	return let.Value, r.workOut(let, e.Span)
 }
 
 // workOut finds the value of a let, if that can be done; at is where it is asked for.

@@ -44,9 +44,8 @@ func (p *Pattern) take(d *decoder, s *lang.Statement) {
 		return
 	}
 	name := s.Values[0]
-	if name.Text == "mirrored" || name.Text == "from" {
-		d.fault(DuplicateName, name.Span, "`%s` is a setting of `build`: give what the pattern takes another name", name.Text)
-		return
+	if settingNames()[name.Text] || name.Text == "mirrored" || name.Text == "from" {
+		d.fault(DuplicateName, name.Span, "`%s` is a setting: give what the pattern takes another name, such as `%s-of`", name.Text, name.Text)
 	}
 	for _, t := range p.Takes {
 		if t.Name.Text == name.Text {
@@ -125,7 +124,28 @@ func (r *resolver) makeBuild(b *Build) {
 
 // take names what a build gives to its pattern, in the build's scope.
 func (r *resolver) take(b *Build, p *Pattern, values []lang.Expr) {
-	given := make(map[string]*lang.Expr)
+	given, whole := r.given(b, p, values)
+	for _, t := range p.Takes {
+		let := &Let{Name: t.Name, Said: t.Else, scope: b.scope}
+		if v := given[t.Name.Text]; v != nil {
+			let.Said, let.scope = v, b.outer
+		}
+		let.Name.Used = true
+		if let.Said == nil {
+			let.state = done
+			if whole {
+				f := r.fault(MissingValue, b.Name.Span, "build `%s` does not say `%s`, which pattern `%s` takes", b.Name.Text, t.Name.Text, p.Name.Text)
+				f.note(t.Name.Span, "it has no value of its own")
+			}
+		}
+		b.scope.names[t.Name.Text] = let
+	}
+}
+
+// given is what the line of a build gives to its pattern, by name; not whole where something
+// in it is not understood, which was reported.
+func (r *resolver) given(b *Build, p *Pattern, values []lang.Expr) (given map[string]*lang.Expr, whole bool) {
+	given = make(map[string]*lang.Expr)
 	for i := 0; i < len(values); i++ {
 		v := &values[i]
 		switch {
@@ -134,32 +154,20 @@ func (r *resolver) take(b *Build, p *Pattern, values []lang.Expr) {
 			continue
 		case v.Op != lang.Name || !slices.ContainsFunc(p.Takes, func(t *Take) bool { return t.Name.Text == v.Text }):
 			r.unknownTake(p, v)
-			return
+			return given, false
 		case i+1 == len(values):
 			r.fault(MissingValue, v.Span, "`%s` wants a value, such as `%s 2 1/4`", v.Text, v.Text)
-			return
+			return given, false
 		}
 		if first := given[v.Text]; first != nil {
 			f := r.fault(GivenTwice, v.Span, "`%s` is given twice", v.Text)
 			f.note(first.Span, "given first here")
-			return
+			return given, false
 		}
 		i++
 		given[v.Text] = &values[i]
 	}
-	for _, t := range p.Takes {
-		let := &Let{Name: t.Name, Said: t.Else, scope: b.scope}
-		if v := given[t.Name.Text]; v != nil {
-			let.Said, let.scope = v, b.outer
-		}
-		let.Name.Used = true
-		if let.Said == nil {
-			f := r.fault(MissingValue, b.Name.Span, "build `%s` does not say `%s`, which pattern `%s` takes", b.Name.Text, t.Name.Text, p.Name.Text)
-			f.note(t.Name.Span, "it has no value of its own")
-			let.state = done
-		}
-		b.scope.names[t.Name.Text] = let
-	}
+	return given, !b.statement.Faulty
 }
 
 func (r *resolver) unknownTake(p *Pattern, v *lang.Expr) {
@@ -170,6 +178,9 @@ func (r *resolver) unknownTake(p *Pattern, v *lang.Expr) {
 	f := r.fault(UnknownName, v.Span, "pattern `%s` takes no %s%s", p.Name.Text, quoted(v.Span.Text()), didYouMean(diag.Nearest(v.Text, known)))
 	f.note(p.Name.Span, "the pattern takes "+quotedList(known))
 }
+
+// turned reports whether a build comes out mirrored, with those that it stands in.
+func (b *Build) turned() bool { return b != nil && b.Mirrored.On != b.within.turned() }
 
 // mirror turns a layout left to right.
 func mirror(l *List) {

@@ -139,7 +139,7 @@ func (r *resolver) shape() {
 		}
 		r.inheritAll(a, a.Root)
 		r.expand(a, a.Root)
-		if a.Build != nil && a.Build.Mirrored.On {
+		if a.Build.turned() {
 			mirror(a.Root)
 		}
 		for n := range a.Nodes() {

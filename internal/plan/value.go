@@ -71,8 +71,16 @@ func (r *resolver) evaluate(e *lang.Expr, sc *scope) (Value, bool) {
 			return Value{}, false
 		}
 		v, ok := r.arithmetic(e, a, b)
-		if v.Dim == lang.Plain && v.unit == 0 { // one length over another
-			v.unit = sc.unit()
+		if v.Dim != lang.Plain {
+			return v, ok
+		}
+		switch own := sc.unit(); {
+		case v.unit == 0: // one length over another
+			v.unit = own
+		case e.Op == lang.Mul && a.unit == own: // `2 * thick`, where another file says thick in its unit
+			v.unit = b.unit
+		case e.Op == lang.Mul:
+			v.unit = a.unit
 		}
 		return v, ok
 	case lang.Call:
@@ -132,6 +140,8 @@ func (r *resolver) arithmetic(e *lang.Expr, a, b Value) (Value, bool) {
 // alike makes two values comparable: a bare number that meets a length becomes one.
 func (r *resolver) alike(e *lang.Expr, a, b Value) (Value, Value, bool) {
 	switch {
+	case a.Dim == lang.Plain && b.Dim == lang.Plain && a.unit != b.unit: // of two files
+		a, b = a.asLength(), b.asLength()
 	case a.Dim == b.Dim:
 	case a.Dim == lang.Length && b.Dim == lang.Plain:
 		b = b.asLength()

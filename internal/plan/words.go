@@ -229,6 +229,23 @@ func wordsIn(place Place) []*Word {
 	return words
 }
 
+// settingNames are the names of all settings of all words.
+func settingNames() map[string]bool { return theSettingNames.get(makeSettingNames) }
+
+var theSettingNames lazy[map[string]bool]
+
+func makeSettingNames() map[string]bool {
+	known := make(map[string]bool)
+	for _, w := range index().all {
+		for i := range w.Slots {
+			if !w.Slots[i].NameOnly {
+				known[w.Slots[i].Name] = true
+			}
+		}
+	}
+	return known
+}
+
 // names lists spellings, as in names("divider partition").
 func names(list string) []string { return strings.Fields(list) }
 
