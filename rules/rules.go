@@ -46,11 +46,12 @@ const (
 	Hygiene
 	Lengths
 	Tenons
+	Movement
 	Layups
 )
 
 func (g Group) String() string {
-	return [...]string{"", "the text of a plan", "a plan in order", "lengths", "mortise and tenon", "layups and pressing"}[g]
+	return [...]string{"", "the text of a plan", "a plan in order", "lengths", "mortise and tenon", "movement", "layups and pressing"}[g]
 }
 
 // Pass is one rule's look at one plan.

@@ -42,15 +42,3 @@ func (r *resolver) species(m *Material) {
 		f.mend("write \""+near+"\"", said.Span, "\""+near+"\"")
 	}
 }
-
-// seasons is by what fraction the width of a solid material grows from the day it is
-// worked to its most humid, and shrinks to its driest.
-func (r *resolver) seasons(m *Material) (wet, dry float64, ok bool) {
-	c := &r.plan.Climate
-	now := m.At.Or(c.Shop.Moisture.Value)
-	cut := map[string]wood.Cut{"flat": wood.Flat, "quarter": wood.Quarter, "rift": wood.Rift}[m.Sawn.Is]
-	grows, ok1 := m.Species.Moves(cut, now, c.Humid.Moisture.Value)
-	shrinks, ok2 := m.Species.Moves(cut, now, c.Dry.Moisture.Value)
-	unit := float64(wood.Metre)
-	return float64(grows.Change(wood.Metre)) / unit, -float64(shrinks.Change(wood.Metre)) / unit, ok1 && ok2
-}

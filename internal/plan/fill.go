@@ -208,7 +208,7 @@ func (r *resolver) fillPanel(p *Panel) {
 	if across.How == Unknown {
 		*across = small
 		if p.Word == "panel" && p.Of.Material.To != nil && p.Of.Material.To.Kind == Solid {
-			*across = r.seasonsGap(p)
+			*across = r.plan.seasonsGap(p)
 		}
 	}
 	for axis := Across; axis <= Down; axis++ {
@@ -272,47 +272,6 @@ func (p *Panel) Into(side Side) Length {
 		return derived(0)
 	}
 	return p.Groove.Deep
-}
-
-// Moisture that wood meets where a plan states no climate: published averages of interior
-// woodwork (Wood Handbook, FPL-GTR-190, figure 13-1).
-const (
-	shopMoisture  = 8.0
-	dryMoisture   = 6.0
-	humidMoisture = 11.0
-)
-
-// seasonsGap is the gap of a solid panel whose plan says none: the middle between the
-// widest panel that still has 1/32 left at its most humid, and the narrowest that still
-// stays 1/8 in its grooves at its driest; the panel is then rounded down to a mark.
-// The two limits are common practice, no source.
-func (r *resolver) seasonsGap(p *Panel) Length {
-	m := p.Of.Material.To
-	width := Down
-	if p.Grain == Down {
-		width = Across
-	}
-	near, far := p.Into(Side(width*2)), p.Into(Side(width*2)+1)
-	clear := p.Cell[width]
-	if m.Species == nil || !clear.Sized || !near.Known() || !far.Known() {
-		return Length{}
-	}
-	bottoms := clear.Size + near.Length + far.Length
-	wet, dry, ok := r.seasons(m)
-	if !ok {
-		return Length{}
-	}
-	groove := min(near.Length, far.Length)
-	slip := 2 * (groove - wood.Inch/8) // a centred panel leaves half its gap at each side
-	if p.Float != nil && p.Float.Loose.On {
-		slip = groove - wood.Inch/8
-	}
-	widest := wood.Length(float64(bottoms-wood.Inch/32) / (1 + wet))
-	narrowest := wood.Length(float64(bottoms-slip) / (1 - dry))
-	if narrowest > widest {
-		narrowest = widest
-	}
-	return derived(bottoms - r.plan.Tape.Floor((widest+narrowest)/2))
 }
 
 // fillGlass works out a pane: the sight size, and what lies in each rabbet, less a gap of
