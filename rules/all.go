@@ -40,6 +40,7 @@ var All = []*Rule{
 	panelSize,
 	panelSlipsOut,
 	placedSize,
+	pliesNotCrossed,
 	plyGrainUnsaid,
 	rabbetShallow,
 	railLength,

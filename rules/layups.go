@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"iter"
 	"math"
+	"slices"
 	"strings"
 
 	"plancheck/internal/plan"
@@ -86,6 +87,21 @@ func unlike(p *plan.Plan, m *plan.Material, face int, within bands) unlikeness {
 		u.turned = true
 	}
 	return u
+}
+
+// unlikePairs are the mirrored plies of a layup that differ, the outermost first.
+func unlikePairs(p *plan.Plan, m *plan.Material, within bands) (all []unlikeness) {
+	for face := range len(m.Plies) / 2 {
+		if u := unlike(p, m, face, within); u.turned || len(u.of) > 0 {
+			all = append(all, u)
+		}
+	}
+	return all
+}
+
+// onlyTurned reports whether mirrored plies differ in nothing but the direction of their grain.
+func onlyTurned(all []unlikeness) bool {
+	return !slices.ContainsFunc(all, func(u unlikeness) bool { return len(u.of) > 0 })
 }
 
 // apart is by how many percent of the greater two figures differ.

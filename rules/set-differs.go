@@ -29,6 +29,9 @@ set "legs" { parts leg, last-leg }
 `,
 	Check: func(pass *Pass) {
 		for _, s := range pass.Plan.Sets {
+			if s.Name.Text == "" {
+				continue // that it has none was reported
+			}
 			if len(s.Agree) == 0 && (s.Board.Is != "" || s.Match.Is != "") {
 				continue
 			}

@@ -111,23 +111,13 @@ func sayPly(ply *plan.Ply) string {
 
 func reportUnlike(pass *Pass, m *plan.Material) {
 	p := pass.Plan
-	subject := plan.PathOf(m)
-	within := bands{
-		thick: pass.Number(mirrorThick, subject), swells: pass.Number(mirrorSwells, subject),
-		moisture: pass.Number(mirrorMoisture, subject), degrees: pass.Number(mirrorTurned, subject),
-	}
-	var all []unlikeness
-	for face := range len(m.Plies) / 2 {
-		if u := unlike(p, m, face, within); len(u.of) > 0 {
-			all = append(all, u)
-		}
-	}
-	if len(all) == 0 {
+	all := unlikePairs(p, m, mirrorBands(pass, m))
+	if onlyTurned(all) {
 		return
 	}
 	first := all[0]
 	f := diag.Finding{
-		Subject: subject,
+		Subject: plan.PathOf(m),
 		Span:    m.Plies[first.back].Of.Span,
 		Message: fmt.Sprintf("%s of layup %s is not like %s, its mirror: %s", plyNamed(m, first.back), quote(m.Name.Text),
 			plyNamed(m, first.face), join(first.saysAll())),
@@ -144,6 +134,15 @@ func reportUnlike(pass *Pass, m *plan.Material) {
 		f.Fixes = append(f.Fixes, diag.Fix{Title: fmt.Sprintf("make %s like %s: %s", plyNamed(m, u.back), plyNamed(m, u.face), join(u.ofAll()))})
 	}
 	pass.Report(f)
+}
+
+// mirrorBands are the figures by which mirrored plies are judged to be alike.
+func mirrorBands(pass *Pass, m *plan.Material) bands {
+	subject := plan.PathOf(m)
+	return bands{
+		thick: pass.Number(mirrorThick, subject), swells: pass.Number(mirrorSwells, subject),
+		moisture: pass.Number(mirrorMoisture, subject), degrees: pass.Number(mirrorTurned, subject),
+	}
 }
 
 func (u unlikeness) saysAll() []string {
