@@ -24,7 +24,7 @@ type decoder struct {
 
 // source is a file with the unit that its bare numbers stand for.
 type source struct {
-	tree *lang.Tree
+	file *diag.File  // and not its tree, which would live as long as the plan
 	unit wood.Length // of a bare number where a length is wanted
 }
 

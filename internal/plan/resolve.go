@@ -52,11 +52,11 @@ func Resolve(tree *lang.Tree, open Opener) (*Plan, []diag.Finding) {
 		files: make(map[string]*source), looped: make(map[diag.Span]bool), joints: make(map[jointSaid]*Joint),
 		gapless: make(map[*Assembly]bool),
 	}
-	src := &source{tree: tree, unit: r.unitOf(tree)}
+	src := &source{file: tree.File, unit: r.unitOf(tree)}
 	r.plan.Tape.Metric = src.unit == wood.Millimetre
 	r.root = &scope{names: make(map[string]any), source: src}
 	r.files[tree.File.Name] = src
-	r.read(src)
+	r.read(src, tree.Body)
 	r.finishTop()
 	r.makeBuilds()
 	r.bindNames(false)
@@ -88,14 +88,14 @@ func saidOnce(found []diag.Finding) []diag.Finding {
 }
 
 // read decodes the statements of one file.
-func (r *resolver) read(src *source) {
-	r.using = append(r.using, src.tree.File)
+func (r *resolver) read(src *source, statements []*lang.Statement) {
+	r.using = append(r.using, src.file)
 	d := &decoder{resolver: r, source: src}
 	d.scope = r.root
-	if src.tree.File != r.plan.File {
+	if src.file != r.plan.File {
 		d.scope = &scope{outer: nil, names: r.root.names, source: src}
 	}
-	d.body([]level{{AtTop, nil, r.plan}}, src.tree.Body)
+	d.body([]level{{AtTop, nil, r.plan}}, statements)
 	r.using = r.using[:len(r.using)-1]
 }
 

@@ -151,7 +151,7 @@ func TestFieldsAreSetOnce(t *testing.T) {
 				continue
 			}
 			d := testDecoder()
-			at := &lang.Expr{Op: lang.Name, Text: slot.Name, Span: diag.Span{File: d.source.tree.File, End: 3}}
+			at := &lang.Expr{Op: lang.Name, Text: slot.Name, Span: diag.Span{File: d.source.file, End: 3}}
 			node := w.grow(d, ownerOf(t, w), &lang.Statement{Word: lang.Word{Text: w.Name(), Span: at.Span}})
 			if node == nil {
 				t.Errorf("`%s` makes no node", w.Name())
@@ -295,9 +295,8 @@ func ownerOf(t *testing.T, w *Word) any {
 }
 
 func testDecoder() *decoder {
-	tree, _ := lang.Parse(diag.NewFile("test.plan", "let one = 1"))
-	src := &source{tree: tree, unit: wood.Inch}
-	r := &resolver{plan: &Plan{File: tree.File}, files: map[string]*source{}, looped: map[diag.Span]bool{}}
+	src := &source{file: diag.NewFile("test.plan", "let one = 1"), unit: wood.Inch}
+	r := &resolver{plan: &Plan{File: src.file}, files: map[string]*source{}, looped: map[diag.Span]bool{}}
 	return &decoder{resolver: r, source: src, scope: &scope{names: map[string]any{}, source: src}}
 }
 

@@ -175,7 +175,7 @@ func (d *decoder) use(_ any, s *lang.Statement) {
 		d.fault(CannotUse, path.Span, "%s cannot be taken in: this text has no folder to look in", quoted(path.Text))
 		return
 	}
-	file, err := d.open(d.source.tree.File, path.Text)
+	file, err := d.open(d.source.file, path.Text)
 	if err != nil {
 		d.fault(CannotUse, path.Span, "%s cannot be taken in: %v", quoted(path.Text), err)
 		return
@@ -191,10 +191,9 @@ func (d *decoder) use(_ any, s *lang.Statement) {
 	}
 	tree, faults := lang.Parse(file)
 	d.findings = append(d.findings, faults...)
-	src := &source{tree: tree}
-	src.unit = d.unitOf(tree)
+	src := &source{file: file, unit: d.unitOf(tree)}
 	d.files[file.Name] = src
-	d.read(src)
+	d.read(src, tree.Body)
 }
 
 func (d *decoder) useLoop(at diag.Span, files []*diag.File) {
