@@ -45,14 +45,17 @@ type level struct {
 // body reads the statements of a block. A name at the head of a line is sought from the
 // last of the levels to the first.
 func (d *decoder) body(levels []level, statements []*lang.Statement) {
+	stray := false
 	for _, s := range statements {
-		d.statement(levels, s)
+		stray = !d.statement(levels, s, stray)
 	}
 }
 
-func (d *decoder) statement(levels []level, s *lang.Statement) {
+// statement reads one line, and reports whether its word stands here. A run of lines that do
+// not has one cause, such as a lost brace: it is reported at its first.
+func (d *decoder) statement(levels []level, s *lang.Statement, afterStray bool) bool {
 	if d.tooMany() {
-		return
+		return true
 	}
 	outer := d.line
 	defer func() { d.line = outer }()
@@ -66,7 +69,7 @@ func (d *decoder) statement(levels []level, s *lang.Statement) {
 			} else {
 				d.word(w, l.node, s)
 			}
-			return
+			return true
 		}
 		if l.word == nil {
 			continue
@@ -79,26 +82,37 @@ func (d *decoder) statement(levels []level, s *lang.Statement) {
 			if s.Block != nil {
 				d.fault(UnknownWord, s.Block.Open, "`%s` takes no block", s.Word.Text)
 			}
-			return
+			return true
 		}
 	}
 	if last := levels[len(levels)-1]; last.place&(AtTop|InPattern|InAssembly) != 0 && outsideName(s) && wordIn(InList, s.Word.Text) != nil {
 		d.later(s)
-		return
+		return true
 	}
-	d.unread(levels, s)
+	return d.unread(levels, s, afterStray)
 }
 
 // unread reports a statement whose word does not stand here. One that is misspelt is read as
 // what it was meant to be; in a list, what no one can tell the meaning of leaves a gap, so that
 // nothing is worked out as if it were not there.
-func (d *decoder) unread(levels []level, s *lang.Statement) {
-	near := d.unknownWord(levels, s.Word.Text, s.Word.Span)
-	if d.standsAt(levels, near) {
-		meant := *s
-		meant.Word.Text = near
-		d.statement(levels, &meant)
-		return
+func (d *decoder) unread(levels []level, s *lang.Statement, afterStray bool) bool {
+	if !afterStray {
+		near := d.unknownWord(levels, s.Word.Text, s.Word.Span)
+		if standsAt(levels, near) {
+			meant := *s
+			meant.Word.Text = near
+			return d.statement(levels, &meant, false)
+		}
+	}
+	for _, l := range levels {
+		switch n := l.node.(type) {
+		case *Assembly:
+			n.unread = true
+		case Node:
+			if in := n.item().In; in != nil {
+				in.unread = true
+			}
+		}
 	}
 	if l, ok := levels[len(levels)-1].node.(*List); ok && len(index().byName[s.Word.Text]) == 0 {
 		gap := new(Space)
@@ -110,11 +124,21 @@ func (d *decoder) unread(levels []level, s *lang.Statement) {
 		}
 		d.add(l, gap)
 	}
+	return false
 }
 
-// standsAt reports whether a word, and not only a setting, may head a line here.
-func (d *decoder) standsAt(levels []level, word string) bool {
-	return word != "" && slices.ContainsFunc(levels, func(l level) bool { return wordIn(l.place, word) != nil })
+// standsAt reports whether a word may head a line here that says something new.
+func standsAt(levels []level, word string) bool {
+	return word != "" && slices.ContainsFunc(levels, func(l level) bool {
+		if wordIn(l.place, word) != nil {
+			return true
+		}
+		if l.word == nil {
+			return false
+		}
+		slot := l.word.Setting(word)
+		return slot != nil && !slot.given(l.node).Known()
+	})
 }
 
 // word reads a statement that is headed by a word with a node of its own.

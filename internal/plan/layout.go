@@ -537,6 +537,9 @@ func (r *resolver) missing(a *Assembly) {
 			continue // one of a row
 		}
 		if !r.fixed(m, list).known && !m.Along.Said() && !m.Part.Said() && (list != m.Grain || !boards[m.Word]) {
+			if boards[m.Word] && r.thickless(m) {
+				continue
+			}
 			what, _ := m.crossSize(list)
 			f := r.fault(MissingValue, m.Name.Span, "%s %s needs to say how %s it is along its list", m.Word, quoted(m.Name.Text), what)
 			f.Subject = PathOf(m)
@@ -562,6 +565,18 @@ func (r *resolver) missing(a *Assembly) {
 			break
 		}
 	}
+}
+
+// thickless takes down that nothing says how thick the stuff of a board is, and reports
+// whether that was said already, of another board of the same stuff.
+func (r *resolver) thickless(m *Member) (again bool) {
+	var stuff any = m.In
+	if m.Of.Material.To != nil {
+		stuff = m.Of.Material.To
+	}
+	again = r.noThickness[stuff]
+	r.noThickness[stuff] = true
+	return again
 }
 
 // crossSize is what a member's size along an axis that is not its grain's is called, and how

@@ -166,6 +166,9 @@ func (r *resolver) unknownName(e *lang.Expr, name string, sc *scope, wants strin
 		f.mend("write `"+before+" - "+after+"`, with blanks, to subtract", at, before+" - "+after)
 		return
 	}
+	if r.unknownAgain(unknown{name: name, wants: wants}, at) {
+		return
+	}
 	near := r.nearest(name, func() []string {
 		if wants == jointWanted {
 			return append(sc.known(), jointKindNames()...)
@@ -176,6 +179,39 @@ func (r *resolver) unknownName(e *lang.Expr, name string, sc *scope, wants strin
 	if near != "" {
 		f.mend("write `"+near+"`", at, near)
 	}
+}
+
+// unknown is a name that nothing bears, or nothing within a thing.
+type unknown struct {
+	in          any // nil for the first name of a path
+	name, wants string
+}
+
+// maxNotes is at how many more places one finding is shown.
+const maxNotes = 12
+
+// unknownAgain adds a place to the finding of a name that was missed before, for what is not
+// there is missed once. It reports false, and takes the next finding for the first, where it
+// was not.
+func (r *resolver) unknownAgain(name unknown, at diag.Span) bool {
+	i, again := r.unknowns[name]
+	if !again {
+		r.unknowns[name] = len(r.findings)
+		return false
+	}
+	f := (*fault)(&r.findings[i])
+	if f.Span == at || slices.ContainsFunc(f.Notes, func(n diag.Note) bool { return n.Span == at }) {
+		return true // a line that is read more than once
+	}
+	if len(f.Notes) < maxNotes {
+		f.note(at, "and here")
+	}
+	for i := range f.Fixes {
+		if edits := f.Fixes[i].Edits; len(edits) > 0 {
+			f.Fixes[i].Edits = append(edits, diag.Edit{Span: at, Text: edits[0].Text})
+		}
+	}
+	return true
 }
 
 // known is every name that can be found in a scope, in order.
@@ -192,6 +228,12 @@ func (sc *scope) known() []string {
 
 // unknownInside reports a name or a size that a thing does not have.
 func (r *resolver) unknownInside(e *lang.Expr, thing any, name string) {
+	if a, ok := thing.(*Assembly); ok && a.unread {
+		return // it may stand in what was not understood, and that was reported
+	}
+	if r.unknownAgain(unknown{in: thing, name: name}, e.Span) {
+		return
+	}
 	near := r.nearest(name, func() []string { return insideNames(thing) })
 	f := r.fault(UnknownName, e.Span, "%s has nothing called `%s`%s", kindOf(thing), name, didYouMean(near))
 	if near == "" {

@@ -93,9 +93,10 @@ type Assembly struct {
 	Members []*Member // all members of its lists, in order
 	Ends    []*End    // all ends of its members, in order
 
-	scope *scope
-	state [3]state
-	uses  []Node // the doors that it is the leaf of, and the cells that it is placed in
+	scope  *scope
+	state  [3]state
+	unread bool   // a line of its lists was not understood: what it holds is not all known
+	uses   []Node // the doors that it is the leaf of, and the cells that it is placed in
 }
 
 // Axis is a direction in an assembly.

@@ -28,6 +28,9 @@ type resolver struct {
 	outsides []outsideBlock
 	joints   map[jointSaid]*Joint
 
+	unknowns    map[unknown]int // the finding that says so
+	noThickness map[any]bool    // the materials, and assemblies without one, whose boards were asked how thick they are
+
 	gapless map[*Assembly]bool // a door or a front in it was asked for its gap
 
 	shaping    bool // rows are being set out, and nothing can be measured yet
@@ -50,7 +53,7 @@ func Resolve(tree *lang.Tree, open Opener) (*Plan, []diag.Finding) {
 	r := &resolver{
 		plan: &Plan{File: tree.File}, open: open,
 		files: make(map[string]*source), looped: make(map[diag.Span]bool), joints: make(map[jointSaid]*Joint),
-		gapless: make(map[*Assembly]bool),
+		unknowns: make(map[unknown]int), noThickness: make(map[any]bool), gapless: make(map[*Assembly]bool),
 	}
 	src := &source{file: tree.File, unit: r.unitOf(tree)}
 	r.plan.Tape.Metric = src.unit == wood.Millimetre
