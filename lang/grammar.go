@@ -94,13 +94,13 @@ func (p *parser) statement(s *Statement) bool {
 	t := p.peek()
 	p.head, p.last, p.values, p.depth, p.fault = t, t, 0, 0, nil
 	s.Span = span(t)
-	if t.Type != aWord {
+	if t.Type != aWord || longer(t, maxName) {
 		s.Span.End = s.Span.Start // nothing was understood
 		s.Word.Span = s.Span
+		if t.Type == aWord {
+			return p.fail(longFault(t, "name", maxName))
+		}
 		return p.fail(headFault(t, p))
-	}
-	if longer(t, maxName) {
-		return p.fail(longFault(t, "name", maxName))
 	}
 	p.next()
 	s.Word = Word{Text: t.Value, Span: s.Span}
