@@ -263,10 +263,7 @@ func (r *resolver) trim() wood.Length { return r.byTape(wood.Inch/16, 3*wood.Mil
 
 // byTape is one default for plans in inches and its like for plans in millimetres.
 func (r *resolver) byTape(inch, metric wood.Length) wood.Length {
-	if r.plan.Tape.Metric {
-		return metric
-	}
-	return inch
+	return r.plan.byTape(inch, metric)
 }
 
 // fillJoint gives a joint the figures that its kind works out from what it joins: how much

@@ -51,6 +51,8 @@ type Plan struct {
 
 	title Text
 	tape  Length
+
+	cuts lazy[*Cuts] // see Cuts
 }
 
 // AssemblyKind is frame, case or assembly.

@@ -1,0 +1,206 @@
+package plan
+
+// What hinges and locks cut into doors and into what they are hung on. A place in a leaf is told
+// as in an assembly: from its left, its top and its front.
+
+import "plancheck/internal/wood"
+
+// door places what the hardware of a door cuts. Where along its edge a piece sits must be said;
+// what is in line with the rails, or spread between two ends, is placed by a rule of its own.
+func (c *cutter) door(d *Door) {
+	hung, known := hinged[d.Hang.Is]
+	if !known {
+		return
+	}
+	for _, use := range d.Hinges {
+		if use.Hinge != nil {
+			c.hinge(d, use, hung)
+		}
+	}
+	for _, use := range d.Latches {
+		if use.Latch == nil || use.Latch.Body.Wide.How == Unknown {
+			continue
+		}
+		at := hung.Opposite()
+		switch use.On.Is {
+		case "head":
+			at = Upper
+		case "foot":
+			at = Lower
+		}
+		body := use.Latch.Body // wide x high x deep
+		for _, along := range d.along(use, at) {
+			var box Box
+			depth := begin(body.Long)
+			box[Down-at.Axis()] = about(along, body.Wide)
+			box[Behind] = round(half(d.thick()), body.Thick)
+			c.leaf(d, use, at, cutting{kind: CutLockBody, enters: at}, depth, box)
+		}
+	}
+}
+
+// hinged are the edges on which a door can be hung.
+var hinged = map[string]Side{"left": Left, "right": Right, "top": Upper, "bottom": Lower}
+
+// thick is how thick the leaf stands.
+func (d *Door) thick() Length {
+	switch leaf := &d.Leaf; {
+	case leaf.Thick.How != Unknown:
+		return leaf.Thick
+	case leaf.Frame != nil:
+		return leaf.Frame.Outside[Behind]
+	case leaf.Part != nil:
+		return leaf.Part.Size.Thick
+	case leaf.Material != nil:
+		return leaf.Material.Thickness()
+	}
+	return Length{}
+}
+
+// along is where a piece of hardware sits along an edge: the middle of each, as extents of no
+// size on the axis along which the edge runs. Unsaid places are unknown.
+func (d *Door) along(use *HardwareUse, edge Side) []Extent {
+	size, far := d.Size[1], true // from the lower end
+	if edge.Axis() == Down {
+		size, far = d.Size[0], false
+	}
+	var all []Extent
+	add := func(at Length) {
+		if far {
+			at = less(size, at)
+		}
+		all = append(all, round(at, derived(0)))
+	}
+	for _, at := range use.At[:min(len(use.At), mostCuts)] {
+		add(at)
+	}
+	switch n := use.Count.Or(2); {
+	case len(all) > 0:
+	case use.FromTop.How != Unknown:
+		add(less(size, use.FromTop))
+	case use.Centred.On:
+		add(half(size))
+	case use.Ends.Known() && size.Known() && n > 1 && n <= mostCuts && use.Hinge != nil && use.Hinge.High.Known():
+		first := use.Ends.Length + use.Hinge.High.Length/2
+		for i := range n {
+			add(derived(first + (size.Length-2*first)*wood.Length(i)/wood.Length(n-1)))
+		}
+	}
+	return all
+}
+
+// hinge places a hinge's cuts in the leaf, and its gain in what the door hangs on.
+func (c *cutter) hinge(d *Door, use *HardwareUse, hung Side) {
+	h := use.Hinge
+	for _, along := range d.along(use, hung) {
+		var box Box
+		axis := Down - hung.Axis()
+		switch h.Kind.Is {
+		case "cup": // from the back, so far from the edge
+			box[axis] = about(along, h.Bore)
+			box[Behind] = stretch(less(d.thick(), h.Deep), h.Deep)
+			depth := stretch(or(use.Rim, h.Rim), h.Bore)
+			c.leaf(d, use, hung, cutting{kind: CutHingeBore, enters: Back, round: true}, depth, box)
+		case "barrel": // into the middle of the edge
+			box[axis] = about(along, h.Bore)
+			box[Behind] = round(half(d.thick()), h.Bore)
+			c.leaf(d, use, hung, cutting{kind: CutHingeBore, enters: hung, round: true}, begin(h.Deep), box)
+		case "butt":
+			box[axis] = about(along, h.High)
+			leaf := less(half(h.Wide), or(use.Proud, half(h.Knuckle))) // from the front
+			box[Behind] = begin(leaf)
+			gap := d.Edges[hung].Less
+			gain := half(less(h.Knuckle, gap))
+			k := cutting{kind: CutGain, enters: hung, open: []Side{Front}}
+			c.leaf(d, use, hung, k, begin(or(use.Gain, gain)), box)
+			c.hangs(d, use, hung, along, leaf, or(use.CaseIn, gain))
+		}
+	}
+}
+
+// hangs places a hinge's gain in the member on which an inset door hangs.
+func (c *cutter) hangs(d *Door, use *HardwareUse, hung Side, along Extent, leaf, gain Length) {
+	if d.Fit.Kind.Is == "overlay" {
+		return
+	}
+	m, ok := facingItem(Neighbour(d, hung), hung.Opposite()).(*Member)
+	if !ok {
+		return
+	}
+	axis := Down - hung.Axis()
+	first := d.Edges[axis*2].Less // the leaf begins so far inside its opening
+	along.From += d.Cell[axis].From + first.Length
+	along.Placed = along.Placed && d.Cell[axis].Placed && first.Known()
+	l := c.lieOf(m).blank
+	var at Box
+	at[axis] = about(along, use.Hinge.High)
+	at[Behind] = Extent{From: d.Cell[Behind].From, Size: leaf.Length, Placed: d.Cell[Behind].Placed, Sized: leaf.Known()}
+	cut := c.place(m, nil, cutting{kind: CutGain, enters: hung.Opposite(), open: []Side{Front}}, l.inBlank(at), Purpose{Door: d, Hardware: use})
+	f := cut.Enters
+	cut.At[f.Dimension()] = cut.In.fromFace(f, begin(gain))
+}
+
+// leaf cuts into a door's leaf, so deep from one of its edges. Of a pair of frames that are handed
+// the second is the mirror image of the first, which is drawn.
+func (c *cutter) leaf(d *Door, use *HardwareUse, edge Side, k cutting, depth Extent, at Box) {
+	purpose := Purpose{Door: d, Hardware: use}
+	if f := d.Leaf.Frame; f != nil {
+		if f.Pair.On && len(f.uses) > 0 {
+			if first, ok := f.uses[0].(*Door); ok && first.Hang.Is == otherHand(d.Hang.Is) && first.Hang.Is != d.Hang.Is {
+				at[Across] = turnedRound(at[Across], d.Size[0])
+				edge, k.enters = edge.handed(), k.enters.handed()
+			}
+		}
+		if f.Root == nil {
+			return
+		}
+		m, ok := facingItem(f.Root, edge).(*Member)
+		if !ok {
+			return
+		}
+		l := c.lieOf(m).blank
+		cut := c.place(m, nil, k, l.inBlank(at), purpose)
+		from := l.face(edge)
+		cut.At[from.Dimension()] = cut.In.fromFace(from, depth)
+		return
+	}
+	var of any = d
+	grain := Down
+	size := [3]Length{d.Size[1], d.Size[0], d.thick()}
+	switch {
+	case d.Leaf.Part != nil:
+		of, size = d.Leaf.Part, [3]Length{d.Leaf.Part.Size.Long, d.Leaf.Part.Size.Wide, d.Leaf.Part.Size.Thick}
+	case d.Leaf.Material == nil:
+		return
+	}
+	if d.Leaf.GrainSaid.Is == Across.String() {
+		grain, size[Long], size[Wide] = Across, size[Wide], size[Long]
+	}
+	b := c.of[of]
+	if b == nil {
+		b = c.blank(of, size)
+	}
+	zero := derived(0)
+	l := &lie{axis: [3]Axis{grain, Down - grain, Behind}, near: [3]Length{zero, zero, zero}, to: b.Size}
+	l.far = [3]bool{grain == Down, grain != Down, false}
+	cut := c.put(b, Cut{Kind: k.kind, At: l.inBlank(at), Round: k.round, Enters: l.face(k.enters), For: purpose, lie: l})
+	cut.Open[cut.Enters] = true
+	for _, s := range k.open {
+		cut.Open[l.face(s)] = true
+	}
+	from := l.face(edge)
+	cut.At[from.Dimension()] = b.fromFace(from, depth)
+}
+
+// handed is a side as the mirror image has it.
+func (s Side) handed() Side {
+	if s.Axis() == Across {
+		return s.Opposite()
+	}
+	return s
+}
+
+// turnedRound is an extent measured from the other end.
+func turnedRound(e Extent, size Length) Extent {
+	return Extent{From: size.Length - e.To(), Size: e.Size, Placed: e.Known() && size.Known(), Sized: e.Sized}
+}
