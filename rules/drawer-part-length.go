@@ -151,7 +151,9 @@ func beyondSides(paper *plan.Paper, d *plan.Drawer) bool {
 		paper.Minus(thick, "thickness of the front").Plus(d.FrontJoint.Rabbet.Across.Length, "rabbet in the front")
 	case plan.BoxJoint, plan.Housing, plan.Dado, plan.SlidingDovetail:
 	default:
-		paper.Minus(thick, "thickness of the front, which lies before the sides")
+		if d.Inner == nil { // with an applied front it stands between the sides
+			paper.Minus(thick, "thickness of the front, which lies before the sides")
+		}
 	}
 	return true
 }

@@ -36,7 +36,7 @@ func (r *resolver) fillDrawer(d *Drawer) {
 	if frontJoint != nil && frontJoint.Kind.Is == Dovetail {
 		lap = frontJoint.Lap.Or(0)
 	}
-	frontBeyond := beyondSide(frontJoint, r.thick(closing), lap)
+	frontBeyond := beyondSide(frontJoint, r.thick(closing), lap, applied)
 	long := d.Long
 	switch {
 	case long.How != Unknown:
@@ -155,20 +155,24 @@ func (r *resolver) cornerJoint(d *Drawer, at string) *Joint {
 }
 
 // beyondSide is how far the board that closes the box stands beyond the ends of the sides:
-// a dovetail's lap, what is left of a rabbeted front, nothing for a box joint, and its
-// whole thickness where it lies before them.
-func beyondSide(j *Joint, thick, lap Length) Length {
-	switch {
-	case j == nil:
-		return thick
-	case j.Kind.Is == Dovetail:
+// a dovetail's lap, what is left of a rabbeted front, nothing where it stands between them or
+// runs through them, and its whole thickness where it lies before them. Behind an applied
+// front it is a board of the box, and as short as the back is (see between).
+func beyondSide(j *Joint, thick, lap Length, applied bool) Length {
+	kind := ""
+	if j != nil {
+		kind = j.Kind.Is
+	}
+	switch kind {
+	case Dovetail:
 		return lap
-	case j.Kind.Is == BoxJoint:
-		return derived(0)
-	case j.Kind.Is == Rabbet:
+	case Rabbet:
 		return less(thick, j.Rabbet.Across)
-	case j.Kind.Is == Housing || j.Kind.Is == Dado || j.Kind.Is == SlidingDovetail:
-		return derived(0) // the front stands between the sides
+	case BoxJoint, Housing, Dado, SlidingDovetail:
+		return derived(0)
+	}
+	if applied {
+		return derived(0)
 	}
 	return thick
 }

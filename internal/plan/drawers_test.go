@@ -65,6 +65,15 @@ slide under-slide { kind undermount ; long 15 ; less 1 5/8 ; high-less 7/8 }
 			},
 		},
 		{
+			name: "an applied front before a box that is screwed together: front and back stand between the sides",
+			text: chest("of ash 1/2 ; front ash 3/4 applied ; fit inset ; reveal 1/8 ; slide side-slide ; corner front screw ; corner back screw ; bottom thin groove 1/4 x 1/4 up 1/2"),
+			sizes: byHand{
+				"c.d, inner front": "26 1/2 x 5 3/4 x 1/2",    // 27 1/2 - 2 x 1/2
+				"c.d, left":        "14 x 5 3/4 x 1/2",        // as long as its slide, and as deep as the box
+				"c.d, bottom":      "26 31/32 x 13 3/4 x 1/4", // 26 1/2 + 2 x 1/4 - 1/32; 14 - 1/2 + 1/4
+			},
+		},
+		{
 			name: "sides and back of other stuff, a stated width, a bottom past the back with its grain front to back",
 			text: chest("of ash 1/2 ; side ash 5/8 ; back ply ; front ash 3/4 applied ; fit overlay 3/8 ; slide side-slide ; wide 27 ; corner front dovetail ; corner back dovetail ; bottom thin groove 1/4 x 1/4 up 3/8 past-back 1/8 grain behind"),
 			sizes: byHand{
