@@ -124,7 +124,7 @@ type Cut struct {
 	For    Purpose
 	Use    *Member // the member as which its blank takes it; nil in what is no member
 
-	lie *lie
+	lie *lie // how its blank lies where it is cut
 	by  *way // to the mate in which it is, from the end that it holds
 }
 
@@ -143,6 +143,9 @@ func (p *Plan) Cuts() *Cuts { return p.cuts.get(p.makeCuts) }
 func (p *Plan) makeCuts() *Cuts {
 	c := &cutter{Cuts: &Cuts{of: make(map[any]*Blank), ends: make(map[*End]run)}, plan: p,
 		lies: make(map[*Member]*lies), grooves: make(map[edge]Length)}
+	for _, m := range p.Tops {
+		c.breadboard(m)
+	}
 	for _, a := range p.Assemblies {
 		for n := range a.Nodes() {
 			switch n := n.(type) {
@@ -191,8 +194,9 @@ func (c *Cuts) Of(e *End) []*Cut {
 // Own is the first cut of a kind that an end's joint makes in the end itself; nil where there is
 // none.
 func (c *Cuts) Own(e *End, kind CutKind) *Cut {
+	m, _ := e.Of.(*Member)
 	for _, cut := range c.Of(e) {
-		if cut.Kind == kind && Node(cut.Use) == e.Of {
+		if cut.Kind == kind && m != nil && cut.Use == m && cut.by == nil {
 			return cut
 		}
 	}
@@ -264,12 +268,7 @@ func (c *Cut) Walls() iter.Seq2[Face, wood.Length] {
 }
 
 // Side is the side on which a face of a cut's blank lies, in the assembly of its member.
-func (c *Cut) Side(f Face) Side {
-	if c.lie == nil {
-		return Side(f)
-	}
-	return c.lie.side(f)
-}
+func (c *Cut) Side(f Face) Side { return c.lie.side(f) }
 
 // FaceName is what a maker calls a face of a cut's blank: "front face", "upper end", "left edge".
 func (c *Cut) FaceName(f Face) string {

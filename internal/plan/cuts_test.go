@@ -246,6 +246,24 @@ case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 12
 			},
 		},
 		{
+			name: "what is measured from the left is measured from the right in a mirror image",
+			text: `pattern leaf { frame it { of ash ; wide 20 ; high 24 ; thick 1
+  across { stile left 2 ; down { rail head 3 ; across { space 4 ; muntin mid 3 { joint dowel peg at 1 set 3/8 } ; space } ; rail foot 3 } ; stile right 2 } } }
+build one from leaf
+build two from leaf mirrored`,
+			cuts: map[string][]string{
+				"one.it.head": {"dowel hole: 4 13/16..5 3/16 x 0..25/32 x 3/16..9/16"},
+				"two.it.head": {"dowel hole: 10 13/16..11 3/16 x 0..25/32 x 3/16..9/16"}, // 16 - 5
+			},
+		},
+		{
+			name: "the tongues of a top",
+			text: `top slab { of ash ; thick 1 ; long 60 ; wide 30 ; breadboard 3 { tongue 3/8 x 1 } }`,
+			cuts: map[string][]string{ // 60 - 2 x 3 + 2 x 1
+				"slab": {"tongue: 0..1 x 0..30 x 5/16..11/16", "tongue: 55..56 x 0..30 x 5/16..11/16"},
+			},
+		},
+		{
 			name: "the box of a drawer",
 			text: `case chest { of ash 3/4 ; wide 20 ; high 10 ; deep 18
   across { side left
@@ -340,6 +358,9 @@ func things(p *plan.Plan) map[string]any {
 	}
 	for _, part := range p.Parts {
 		all[plan.PathOf(part)] = part
+	}
+	for _, top := range p.Tops {
+		all[plan.PathOf(top)] = top
 	}
 	return all
 }

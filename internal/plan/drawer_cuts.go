@@ -4,6 +4,12 @@ package plan
 // front end, its lower edge and its left face; a front or a back from its left end, its lower edge
 // and its front face.
 
+// How the parts of a drawer's box stand.
+var (
+	alongDrawer  = standing(Behind, Down, Across)
+	acrossDrawer = standing(Across, Down, Behind)
+)
+
 // drawer places the bottom's grooves and the corners. Where an inset front that closes its box
 // stands above the lower edge of the sides, nothing says.
 func (c *cutter) drawer(d *Drawer) {
@@ -94,6 +100,10 @@ func (c *cutter) box(d *Drawer, part *BoxPart, kind CutKind, enters Face, corner
 
 func (c *cutter) boxCut(d *Drawer, b *Blank, cut Cut, corner *Joint, open []Face) {
 	cut.For = Purpose{Drawer: d, Corner: corner}
+	cut.lie = acrossDrawer
+	if b.Of == d.Left || b.Of == d.Right {
+		cut.lie = alongDrawer
+	}
 	cut.Open[cut.Enters] = true
 	for _, f := range open {
 		cut.Open[f] = true

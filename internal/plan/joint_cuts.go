@@ -39,6 +39,7 @@ type cutting struct {
 	stands  bool
 	through bool   // it goes through all of the blank, the way that it enters
 	open    []Side // where it comes out on purpose, besides the side from which it enters
+	runs    []Side // where it runs out if the wood ends first
 	from    *margin
 }
 
@@ -74,6 +75,11 @@ func (c *cutter) place(m *Member, by *way, k cutting, at Box, purpose Purpose) *
 	for _, s := range k.open {
 		cut.Open[l.face(by.inner(s))] = true
 	}
+	for _, s := range k.runs {
+		f := l.face(by.inner(s))
+		cut.Open[f] = true
+		cut.At[f.Dimension()] = clipped(cut.At[f.Dimension()], b.Size[f.Dimension()])
+	}
 	if k.through {
 		cut.Open[cut.Enters.Opposite()] = true
 		cut.At[cut.Enters.Dimension()] = begin(b.Size[cut.Enters.Dimension()])
@@ -104,6 +110,15 @@ func (c *cutter) put(b *Blank, cut Cut) *Cut {
 	c.made = append(c.made, last)
 	b.Cuts = append(b.Cuts, last)
 	return last
+}
+
+// clipped is what of an extent lies in wood of a size.
+func clipped(e Extent, size Length) Extent {
+	if !e.Known() || !size.Known() {
+		return e
+	}
+	from, to := max(e.From, 0), min(e.To(), size.Length)
+	return Extent{From: from, Size: max(to-from, 0), Placed: true, Sized: true}
 }
 
 // fromFace is a stretch that is measured from a face inwards.

@@ -63,6 +63,11 @@ func liesOf(m *Member) *lies {
 	return &lies{l, &part}
 }
 
+// standing is how a blank stands of which only its faces are to be named.
+func standing(long, wide, thick Axis) *lie {
+	return &lie{axis: [3]Axis{long, wide, thick}, far: [3]bool{long == Down, wide == Down, thick == Down}}
+}
+
 // size is the size of a blank in one dimension.
 func (l *lie) size(d Dimension) Length { return less(l.to[d], l.near[d]) }
 

@@ -53,7 +53,7 @@ func (c *cutter) groove(p *Panel, e *End) {
 	}
 	at := c.along(p, e, p.Into)
 	at[Behind] = c.line(p, or(or(p.Groove.Across, p.Tongue.Across), p.Size.Thick))
-	c.mates(e, cutting{kind: CutGroove, enters: e.Side.Opposite(), open: lengthways(e)}, begin(p.Groove.Deep), at)
+	c.mates(e, cutting{kind: CutGroove, enters: e.Side.Opposite(), runs: lengthways(e)}, begin(p.Groove.Deep), at)
 }
 
 // deepest keeps the deepest groove of an edge; unknown if one of them is.
@@ -104,10 +104,10 @@ func (c *cutter) back(p *Panel, e *End) {
 		return
 	}
 	at := c.along(p, e, p.Into)
-	k := cutting{enters: e.Side.Opposite(), open: lengthways(e)}
+	k := cutting{enters: e.Side.Opposite(), runs: lengthways(e)}
 	switch e.Joint.Kind.Is {
 	case Rabbet:
-		k.kind, k.open = CutRabbet, append(k.open, Back)
+		k.kind, k.open = CutRabbet, []Side{Back}
 		k.from = &margin{Back, or(e.Joint.Rabbet.Deep, p.Size.Thick)}
 		c.mates(e, k, begin(e.Joint.Rabbet.Across), at)
 	case Housing, Dado, DropIn:
@@ -127,7 +127,7 @@ func (c *cutter) rebated(e *End, j *Joint, at Box) {
 			c.deepest(edge{m, e.Side.Opposite()}, j.Rabbet.Deep)
 		}
 	}
-	k := cutting{kind: CutRabbet, enters: e.Side.Opposite(), open: append(lengthways(e), Back), from: &margin{Back, j.Rabbet.Across}}
+	k := cutting{kind: CutRabbet, enters: e.Side.Opposite(), open: []Side{Back}, runs: lengthways(e), from: &margin{Back, j.Rabbet.Across}}
 	c.mates(e, k, begin(j.Rabbet.Deep), at)
 }
 
@@ -172,8 +172,23 @@ func (c *cutter) tongue(p *Panel, e *End) {
 	if t := p.Tongue.Across; t.How == Unknown || t.Known() && b.Size[Thick].Known() && wood.Same(t.Length, b.Size[Thick].Length) {
 		at[Thick] = begin(b.Size[Thick])
 	}
-	cut := c.put(b, Cut{Kind: CutTongue, At: at, Stands: true, Enters: f, For: Purpose{End: e}})
+	cut := c.put(b, Cut{Kind: CutTongue, At: at, Stands: true, Enters: f, For: Purpose{End: e}, lie: standing(p.Grain, Down-p.Grain, Behind)})
 	for f := NearEnd; f <= FarEdge; f++ {
 		cut.Open[f] = true
+	}
+}
+
+// breadboard places the tongues on the ends of a top that go into its breadboard ends.
+func (c *cutter) breadboard(m *Member) {
+	b := m.Breadboard
+	if b == nil || b.Tongue.Deep.How == Unknown {
+		return
+	}
+	of := c.blank(m, [3]Length{m.CoreLong(), m.Size.Wide, m.Size.Thick})
+	l := standing(Across, Behind, Down)
+	for _, f := range []Face{NearEnd, FarEnd} {
+		at := Box{of.fromFace(f, begin(b.Tongue.Deep)), begin(m.Size.Wide), round(half(m.Size.Thick), b.Tongue.Across)}
+		c.put(of, Cut{Kind: CutTongue, At: at, Stands: true, Enters: f, Use: m, lie: l,
+			Open: [6]bool{NearEnd: true, FarEnd: true, NearEdge: true, FarEdge: true}})
 	}
 }
