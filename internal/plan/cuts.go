@@ -334,8 +334,11 @@ func (b *Blank) Near(within wood.Length) iter.Seq[Meeting] {
 }
 
 // together reports whether two cuts of one blank are in one piece. Two uses of a part in one
-// assembly are two pieces, and so is what is placed in two ways.
+// assembly are two pieces, and so are the leaves of two doors and what is placed in two ways.
 func (c *Cut) together(d *Cut) bool {
+	if c.inLeaf() && d.inLeaf() && c.For.Door != d.For.Door {
+		return false
+	}
 	if c.Use != d.Use {
 		return c.In.shared && c.drawnIn() != d.drawnIn()
 	}
@@ -345,6 +348,11 @@ func (c *Cut) together(d *Cut) bool {
 		}
 	}
 	return true
+}
+
+// inLeaf reports whether a cut is in the leaf of the door that it is for.
+func (c *Cut) inLeaf() bool {
+	return c.For.Door != nil && (c.Use == nil || c.Use.In == c.For.Door.Leaf.Frame)
 }
 
 // drawnIn is the assembly in which a cut's blank is used; nil of what is no member.

@@ -264,6 +264,20 @@ build two from leaf mirrored`,
 			},
 		},
 		{
+			name: "a pair of leaves is drawn once: the second is hung as its mirror image",
+			text: `frame leaf pair { of ash ; thick 3/4 ; across { stile hung 2 ; space ; stile free 2 } }
+case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 12
+  each door { leaf leaf ; fit inset ; reveal 1/8 }
+  across { side left ; door first { hang left ; hinge cup at 3 } ; door second { hang right ; hinge cup at 5 } ; side right } }`,
+			cuts: map[string][]string{
+				"leaf.hung": {
+					"hinge bore: 2 5/16..3 11/16 x 3/16..1 9/16 x 1/4..3/4",
+					"hinge bore: 4 5/16..5 11/16 x 3/16..1 9/16 x 1/4..3/4",
+				},
+				"leaf.free": nil,
+			},
+		},
+		{
 			name: "the box of a drawer",
 			text: `case chest { of ash 3/4 ; wide 20 ; high 10 ; deep 18
   across { side left
@@ -420,6 +434,30 @@ func TestWebBetweenOppositeHousings(t *testing.T) {
 		case plan.NearEnd, plan.FarEnd:
 		default:
 			t.Errorf("a housing has no wall at the %s", c.FaceName(f))
+		}
+	}
+}
+
+// What one drawing serves twice is two pieces: their cuts do not meet.
+func TestPiecesOfOneDrawingDoNotMeet(t *testing.T) {
+	for name, text := range map[string]string{
+		"the leaves of two doors": `frame leaf pair { of ash ; thick 3/4 ; across { stile hung 2 ; space ; stile free 2 } }
+case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 12
+  each door { leaf leaf ; fit inset ; reveal 1/8 }
+  across { side left ; door first { hang left ; hinge cup at 3 } ; door second { hang right ; hinge cup at 3 1/2 } ; side right } }`,
+		"two uses of a part": `part side x 2 { of ash 3/4 ; size 20 x 12 x 3/4 }
+case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 12 ; joint dado deep 1/4
+  across { side left part side ; divider mid ; down { open ; shelf low ; open 8 } ; side right part side mirrored } }`,
+		"what is placed twice": `case box x 2 { of ash 3/4 ; wide 10 ; high 20 ; deep 12 ; across { side left ; open ; side right } }
+assembly desk { wide 60 ; high 20 ; deep 12
+  across { case one part box ; down { shelf low { of ash 3/4 ; joint dado deep 1/4 } ; open } ; case two part box
+    down { open 1/2 ; shelf high { of ash 3/4 ; joint dado deep 1/4 } ; open } ; case three part box } }`,
+	} {
+		p, _ := resolveFiles(cutMaterials+text, nil)
+		for _, b := range p.Cuts().Blanks {
+			for m := range b.Near(wood.Inch) {
+				t.Errorf("%s: %s and %s meet in %s", name, cutLine(p, m.A), cutLine(p, m.B), plan.PathOf(b.Of))
+			}
 		}
 	}
 }

@@ -5,7 +5,8 @@
 // The words of the language are declared in the tables words_*.go, and bound there to the
 // typed fields that the rules read. decode.go reads lines by them, names.go and value.go
 // work out what is named and what it comes to, layout.go deals out cells, ends.go finds
-// what meets what, and member.go, fill.go and drawer.go make finished sizes of it all.
+// what meets what, and member.go, fill.go and drawer.go make finished sizes of it all. Where a
+// rule asks for it, cuts.go places every joint, groove and bore in the wood that it is cut into.
 package plan
 
 import "plancheck/internal/diag"
