@@ -46,6 +46,7 @@ var All = []*Rule{
 	railLength,
 	sandThrough,
 	sawNotTrue,
+	screwCannotTravel,
 	setDiffers,
 	sizeContradicted,
 	stubUnglued,
