@@ -171,19 +171,19 @@ func heldFast(pass *Pass, t wood.Length, subject string) diag.Severity {
 	return 0
 }
 
-// upTo is a size rounded up to a mark of the tape, as it is written.
-func upTo(p *plan.Plan, l wood.Length) string {
+// upTo is a size rounded up to a mark of the tape.
+func upTo(p *plan.Plan, l wood.Length) wood.Length {
 	down := p.Tape.Floor(l)
 	if wood.Over(l, down) {
-		down += p.Tape.Finest()
+		return down + p.Tape.Finest()
 	}
-	return p.Show(down)
+	return down
 }
 
 // distant says a distance from where a board is held.
 func distant(p *plan.Plan, d wood.Length, held string) string {
 	if held == "centre" {
-		return fmt.Sprintf("%s from its middle", exact(p, d))
+		return fmt.Sprintf("%s from the middle of the board", exact(p, d))
 	}
 	return fmt.Sprintf("%s from where it is held at the %s", exact(p, d), held)
 }

@@ -78,7 +78,7 @@ fix slab to base { screw no8 x 8 { slotted 1/2 ; at 2, 38 } }
 				}
 				if thick.Known() {
 					paper.Plus(pass.Length(slotSpare, b.subject), "to spare").Equals("slot")
-					long := upTo(p, paper.Result())
+					long := p.Show(upTo(p, paper.Result()))
 					if w.Slotted.Known() {
 						paper.Versus(w.Slotted.Length, "stated")
 					}
