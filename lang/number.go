@@ -108,7 +108,7 @@ func unitEnd(text string, at int) int {
 	}
 	end := at
 	for end < len(text) && text[end] < utf8.RuneSelf && isLetter(text[end]) {
-		if text[end] == 'x' && (digitAt(text, end+1) || end == at && !wordGoesOn(text, end+1)) {
+		if text[end] == 'x' && (digitAt(text, end+1) && text[at:end] != "x" || end == at && !wordGoesOn(text, end+1)) {
 			return end
 		}
 		end++

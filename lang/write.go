@@ -68,11 +68,9 @@ func (w *writer) expr(e *Expr) {
 	case Name, Text:
 		w.WriteString(e.Span.Text())
 	case Neg:
-		w.WriteByte('-')
-		w.expr(&e.Args[0])
+		w.signed("-", e)
 	case Pos:
-		w.WriteByte('+')
-		w.expr(&e.Args[0])
+		w.signed("+", e)
 	case Group, Call:
 		w.WriteString(e.Text)
 		w.WriteByte('(')
@@ -87,6 +85,12 @@ func (w *writer) expr(e *Expr) {
 	default:
 		w.list(e.Args, " "+e.Op.Sign())
 	}
+}
+
+func (w *writer) signed(sign string, e *Expr) {
+	w.WriteString(sign)
+	w.gap(e.Span.Start, e.Args[0].Span.Start, "", w.depth+2)
+	w.expr(&e.Args[0])
 }
 
 // list writes values with a sign behind each but the last.

@@ -10,7 +10,7 @@ import (
 )
 
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"plancheck": main})
+	testscript.Main(m, map[string]func(){"plancheck": main, "spend": spendMain})
 }
 
 // The command is tested as a command: each script of fixtures/cmd calls it as a shell would.

@@ -131,13 +131,18 @@ func (r *resolver) shape() {
 		r.species(m)
 	}
 	for _, a := range r.plan.Assemblies {
-		if a.Root == nil {
-			if a.Rail != nil {
-				r.inheritEach(a, a.Rail)
-				orient(a.Rail)
-				a.Rail.shaped()
+		if a.Rail != nil {
+			r.inheritEach(a, a.Rail)
+			orient(a.Rail)
+			a.Rail.shaped()
+			if a.Root == nil {
 				a.Members = append(a.Members, a.Rail)
+			} else {
+				r.railInNoList(a.Rail.Span)
+				a.Rail = nil
 			}
+		}
+		if a.Root == nil {
 			continue
 		}
 		r.inheritAll(a, a.Root)

@@ -109,12 +109,23 @@ func memberWord(spellings, doc string, in Place) Word {
 				if outsideName(s) || a.Root != nil {
 					return d.later(s)
 				}
+				if a.Rail != nil {
+					d.railInNoList(s.Word.Span)
+					return nil
+				}
 				m.In, a.Rail = a, m
 				return m
 			}
 			return d.add(owner, m)
 		},
 	}
+}
+
+// railInNoList reports a rail that stands in a frame, but in none of its lists, and is not the
+// only thing drawn there.
+func (r *resolver) railInNoList(at diag.Span) {
+	f := r.fault(UnknownWord, at, "a rail stands outside of lists only where it is all that its frame draws: the side of a polygon")
+	f.Fixes = []diag.Fix{{Title: "put it in `across` or `down`"}}
 }
 
 // lidWord is a board that also takes what a door takes.
