@@ -93,7 +93,7 @@ func (r *resolver) insideOut(l *List, axis Axis) fixing {
 
 // statedOutside is an assembly's size as its own block states it.
 func (r *resolver) statedOutside(a *Assembly, axis Axis) Length {
-	return r.need([...]*Length{&a.Wide, &a.High, &a.Deep}[axis])
+	return r.room([...]*Length{&a.Wide, &a.High, &a.Deep}[axis])
 }
 
 // own is an assembly's size as far as it does not depend on where it stands.
@@ -169,6 +169,15 @@ type fixing struct {
 	fills bool // without a size of its own it takes whatever there is
 }
 
+// room is a stated size in a layout, which cannot be less than nothing.
+func (r *resolver) room(l *Length) Length {
+	if r.need(l).Known() && l.Length < 0 {
+		r.fault(WrongValue, l.Span, "this comes to %s, and nothing takes less than no room", r.plan.Show(l.Length))
+		l.How = failed
+	}
+	return *l
+}
+
 func fixedAt(l Length) fixing { return fixing{size: l.Length, known: l.Known()} }
 
 func (r *resolver) fixed(n Node, axis Axis) fixing {
@@ -182,7 +191,7 @@ func (r *resolver) fixed(n Node, axis Axis) fixing {
 	}
 	it := n.item()
 	if it.Parent != nil && it.Parent.Axis == axis {
-		if l := r.need(&it.Along); l.How != Unknown {
+		if l := r.room(&it.Along); l.How != Unknown {
 			return fixedAt(l)
 		}
 	}
@@ -219,7 +228,7 @@ func (r *resolver) fixed(n Node, axis Axis) fixing {
 // unless one of them wants to fill whatever there is.
 func (r *resolver) fixedList(l *List, axis Axis) fixing {
 	if l.Parent != nil && l.Parent.Axis == axis {
-		if n := r.need(&l.Along); n.How != Unknown {
+		if n := r.room(&l.Along); n.How != Unknown {
 			return fixedAt(n)
 		}
 	}
@@ -367,7 +376,8 @@ func (r *resolver) deal(l *List, cell Extent) {
 		for i, n := range l.Items {
 			if n.item().Shared {
 				shares += wood.Length(n.item().Share.Or(1))
-				upTo := (rest*shares + wood.Length(sum.Shares) - 1) / wood.Length(sum.Shares)
+				each, odd := rest/wood.Length(sum.Shares), rest%wood.Length(sum.Shares)
+				upTo := each*shares + (odd*shares+wood.Length(sum.Shares)-1)/wood.Length(sum.Shares)
 				sizes[i] = Extent{Size: upTo - dealt, Sized: true}
 				dealt = upTo
 			}

@@ -168,6 +168,7 @@ func TestSums(t *testing.T) {
 		{"stile a 2 ; open 16 ; stile b 3", plan.TooMuch, 21 * inch, 0},
 		{"stile a 10 ; open share 4 ; open ; stile b 10", plan.NothingLeft, 20 * inch, 5},
 		{"stile a 12 ; open ; stile b 12", plan.NothingLeft, 24 * inch, 1},
+		{"stile a -2 ; open ; stile b 12", plan.Unsolved, 12 * inch, 1},
 		{"stile a ; open ; stile b 12", plan.Unsolved, 12 * inch, 1},
 		{"stile a no-such ; open 3 ; stile b 12", plan.Unsolved, 15 * inch, 0},
 	}

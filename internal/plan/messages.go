@@ -444,5 +444,8 @@ func (b *Build) path() string {
 	if b == nil {
 		return ""
 	}
+	if b.placed != nil {
+		return PathOf(b.placed) + "."
+	}
 	return b.within.path() + b.Name.Text + "."
 }

@@ -61,21 +61,35 @@ func (p *Pattern) take(d *decoder, s *lang.Statement) {
 	p.Takes = append(p.Takes, t)
 }
 
-// buildLine reads `build NAME from PATTERN …`; it is made once all patterns are known.
-func (d *decoder) buildLine(_ any, s *lang.Statement) {
-	v := s.Values
+// buildLine reads `build NAME from PATTERN …`; it is made once all patterns are known. In a
+// list its size along that may follow its name, and what it draws stands there.
+func (d *decoder) buildLine(owner any, s *lang.Statement) {
+	v, along := s.Values, (*lang.Expr)(nil)
+	list, inList := owner.(*List)
+	if inList && len(v) > 1 && numeric(&v[1]) && v[1].Text != "from" {
+		along = &v[1]
+		v = slices.Delete(slices.Clone(v), 1, 2)
+	}
 	if len(v) < 3 || v[0].Op != lang.Name || v[1].Op != lang.Name || v[1].Text != "from" || v[2].Op != lang.Name {
 		if !s.Faulty {
 			d.fault(MissingValue, s.Head(), "`build` wants a name and a pattern: write `build left from cabinet-door leaf-width 18 13/16`")
 		}
 		return
 	}
-	b := &Build{Name: Name{Text: v[0].Text, Span: v[0].Span}, Span: s.Span, statement: s, outer: d.scope, within: d.build}
+	b := &Build{Name: Name{Text: v[0].Text, Span: v[0].Span}, Span: s.Span, values: v, faulty: s.Faulty, outer: d.scope, within: d.build}
 	b.Pattern.Name, b.Pattern.Span = v[2].Text, v[2].Span
 	// A pattern's body sees the file's flat space, never its caller's names.
 	b.scope = &scope{outer: d.root, names: make(map[string]any), source: d.source}
 	d.plan.Builds = append(d.plan.Builds, b)
 	d.declare(d.scope, &v[0], b)
+	if inList {
+		b.placed = &Placed{Item: itemAt("build", s)}
+		b.placed.Name = b.Name
+		if along != nil {
+			d.length(along, &b.placed.Along)
+		}
+		d.add(list, b.placed)
+	}
 }
 
 // maxBuildDepth is how deep patterns may build one another.
@@ -89,7 +103,7 @@ func (r *resolver) makeBuilds() {
 }
 
 func (r *resolver) makeBuild(b *Build) {
-	values := b.statement.Values
+	values := b.values
 	found, ok := r.lookUp(&values[2], b.outer, "a pattern")
 	if !ok {
 		return
@@ -115,11 +129,25 @@ func (r *resolver) makeBuild(b *Build) {
 	b.scope.source = p.source
 	r.take(b, p, values[3:])
 	d := &decoder{resolver: r, source: p.source, scope: b.scope, build: b}
-	before := r.unfolded
+	before, drawn := r.unfolded, len(r.plan.Assemblies)
 	d.body([]level{{InPattern, nil, r.plan}}, p.Body)
+	if b.placed != nil {
+		r.standIn(b, r.plan.Assemblies[drawn:])
+	}
 	if before <= maxUnfolded && r.unfolded > maxUnfolded {
 		r.fault(TooLarge, b.Span, "the patterns of this plan unfold into more than %d lines, which is more than are taken on", maxUnfolded)
 	}
+}
+
+// standIn puts what a build draws where it stands in a list: the one frame, case or assembly.
+func (r *resolver) standIn(b *Build, drawn []*Assembly) {
+	if len(drawn) == 1 {
+		b.placed.Part = Ref[Assembly]{Name: PathOf(drawn[0]), Span: b.Name.Span, To: drawn[0]}
+		return
+	}
+	b.placed.Along.How = failed
+	f := r.fault(WrongValue, b.Name.Span, "a build that stands in a list draws one frame, case or assembly, but pattern `%s` draws %d", b.Pattern.Name, len(drawn))
+	f.Fixes = []diag.Fix{{Title: "build it outside the list, and place one of them: `frame left part " + b.Name.Text + ".leaf`"}}
 }
 
 // take names what a build gives to its pattern, in the build's scope.
@@ -167,7 +195,7 @@ func (r *resolver) given(b *Build, p *Pattern, values []lang.Expr) (given map[st
 		i++
 		given[v.Text] = &values[i]
 	}
-	return given, !b.statement.Faulty
+	return given, !b.faulty
 }
 
 func (r *resolver) unknownTake(p *Pattern, v *lang.Expr) {

@@ -79,6 +79,24 @@ build two from bay mirrored
 			},
 		},
 		{
+			name: "a build stands in a list as what it draws",
+			text: `pattern box-of { takes room-of ; case box { of ply ; wide room-of ; joint dado deep 1/4 ; across { side l ; down { top t ; open bay ; bottom b } ; side r } } }
+pattern two { frame one { wide 1 } ; frame other { wide 2 } }
+assembly row { of ash ; wide 60 ; high 20 ; deep 16
+  across { build left from box-of room-of 20 ; open gap ; build right 25 from box-of room-of 24 mirrored }
+}
+assembly none { of ash ; wide 60 ; high 20 ; deep 16 ; across { build both from two ; open } }
+check "reached by its name" row.left.box.bay.wide == 18 1/2
+`,
+			sizes: byHand{
+				"row.left.box":    "20 x 20 x 16",
+				"row.left.box.t":  "19 x 16 x 3/4", // 20 - 2 x 3/4 + 2 x 1/4
+				"row.gap":         "15 x 20 x 16",  // 60 - 20 - 25
+				"row.right.box.l": "20 x 16 x 3/4",
+			},
+			found: []string{"a build that stands in a list draws one frame, case or assembly, but pattern `two` draws 2"},
+		},
+		{
 			name: "what is wrong with a build",
 			text: cabinetDoor + `build a from cabinet-door
 build b from cabinet-door leaf-width 20 leaf-width 21

@@ -160,7 +160,7 @@ func (r *resolver) shape() {
 					p.Uses = append(p.Uses, n)
 				}
 			case *Placed:
-				if !n.Part.Said() {
+				if !n.Part.Said() && n.Word != "build" { // a build that draws no such thing has been reported
 					f := r.fault(MissingValue, n.Name.Span, "%s %s needs to say which one it is", n.Word, quoted(n.Name.Text))
 					f.Subject = PathOf(n)
 					f.Fixes = []diag.Fix{{Title: "write `" + n.Word + " " + n.Name.Text + " part end-" + n.Word + "`, with the name under which it is drawn"}}

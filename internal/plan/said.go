@@ -139,10 +139,12 @@ type Build struct {
 	Mirrored Flag
 	Span     diag.Span
 
-	statement *lang.Statement
-	outer     *scope // where its line stands
-	scope     *scope // what it made
-	within    *Build // the build in whose pattern it stands
+	values []lang.Expr // its line: its name, `from`, the pattern, and what that takes
+	faulty bool        // the line could not all be read
+	outer  *scope      // where its line stands
+	scope  *scope      // what it made
+	within *Build      // the build in whose pattern it stands
+	placed *Placed     // where it stands in a list; nil where it does not
 }
 
 // Used is a file that a plan takes in.

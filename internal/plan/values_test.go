@@ -99,6 +99,17 @@ frame f { of oak ; wide 20 ; high 30 ; thick 7/8 ; joint tenon thick 5/16 long t
 	})
 }
 
+// What cannot be worked out is counted.
+func TestUnchecked(t *testing.T) {
+	p, _ := resolveText(layoutMaterials + `let a = nothing + 1
+frame f { of ash ; wide 20 ; high 30 ; thick 1 ; across { stile l 2 ; down { rail t 2 cut a ; open } ; stile r 2 * a } }
+check "silent" f.t.long > 3
+`)
+	if p.Unchecked != 3 { // cut, the stile's number, and the check
+		t.Errorf("%d unchecked", p.Unchecked)
+	}
+}
+
 // A name that is also a setting stands in brackets where a setting could be meant.
 func TestNamesThatAreSettings(t *testing.T) {
 	try(t, layoutMaterials, []trial{

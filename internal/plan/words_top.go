@@ -61,7 +61,7 @@ func topWords() []Word {
 			decode:  func(*decoder, any, *lang.Statement) {}, // read with its pattern
 		},
 		{
-			Names: names("build"), In: AtTop | InPattern,
+			Names: names("build"), In: AtTop | InPattern | InList,
 			Doc:     "builds a pattern; what it holds is reached through the build's name",
 			Example: "build left from cabinet-door leaf-width 18 13/16 mirrored",
 			decode:  (*decoder).buildLine,
