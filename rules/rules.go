@@ -6,6 +6,7 @@ package rules
 import (
 	"slices"
 	"strings"
+	"sync"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -86,13 +87,17 @@ func judge(p *plan.Plan, all []*Rule, read []diag.Finding) []diag.Finding {
 	limits, misset := readLimits(p, all)
 	found := slices.Concat(read, misset)
 	blind := broken(read) || p.Unchecked > 0
-	for _, r := range all {
-		if r.Check == nil {
-			continue
+	passes := make([]Pass, len(all))
+	var busy sync.WaitGroup // rules only read the plan, so that they may look at it side by side
+	for i, r := range all {
+		if r.Check != nil {
+			passes[i] = Pass{Plan: p, Blind: blind, rule: r, limits: limits}
+			busy.Go(func() { r.Check(&passes[i]) })
 		}
-		pass := Pass{Plan: p, Blind: blind, rule: r, limits: limits}
-		r.Check(&pass)
-		found = append(found, pass.found...)
+	}
+	busy.Wait()
+	for i := range passes {
+		found = append(found, passes[i].found...)
 	}
 	found = fold(p, silence(p, all, found, blind))
 	diag.Sort(found)
