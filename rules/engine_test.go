@@ -28,10 +28,10 @@ func (s sheet) at(text string) diag.Span {
 }
 
 // drawn is a plan of the sheet with a piece in it.
-func (s sheet) drawn(p plan.Plan) *plan.Plan {
+func (s sheet) drawn(p *plan.Plan) *plan.Plan {
 	p.File = s.file
 	p.Assemblies = []*plan.Assembly{{Name: plan.Name{Text: "carcass", Span: s.at("carcass")}}}
-	return &p
+	return p
 }
 
 // raising is a rule that reports what it is given.
@@ -67,7 +67,7 @@ func TestReportFillsInTheRule(t *testing.T) {
 	s := newSheet("carcass")
 	r := raising("thin", diag.Finding{Span: s.at("carcass"), Message: "a"},
 		diag.Finding{Span: s.at("carcass"), Message: "b", Severity: diag.Advice})
-	wantTold(t, judge(s.drawn(plan.Plan{}), []*Rule{r}, nil),
+	wantTold(t, judge(s.drawn(&plan.Plan{}), []*Rule{r}, nil),
 		"warning carcass [thin] a", "advice carcass [thin] b")
 }
 
@@ -75,7 +75,7 @@ func TestFindingsComeInReadingOrder(t *testing.T) {
 	s := newSheet("carcass one two")
 	all := []*Rule{raising("b", diag.Finding{Span: s.at("one")}), raising("c", diag.Finding{Span: s.at("carcass")})}
 	read := []diag.Finding{{Rule: "a", Severity: diag.Error, Span: s.at("two")}}
-	wantTold(t, judge(s.drawn(plan.Plan{}), all, read),
+	wantTold(t, judge(s.drawn(&plan.Plan{}), all, read),
 		"warning carcass [c] ", "warning one [b] ", "error two [a] ")
 }
 
@@ -143,7 +143,7 @@ func TestAllow(t *testing.T) {
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
 			all := []*Rule{{Name: "text", Always: true}, raising("thin", here, there)}
-			p := s.drawn(plan.Plan{Allows: test.allows, Unchecked: test.unchecked})
+			p := s.drawn(&plan.Plan{Allows: test.allows, Unchecked: test.unchecked})
 			wantTold(t, judge(p, all, test.read), test.want...)
 		})
 	}
@@ -152,7 +152,7 @@ func TestAllow(t *testing.T) {
 // A shelf of definitions is used by many plans: in none of them does all of it count.
 func TestAllowOnAShelfIsNotUnused(t *testing.T) {
 	s, shelf := newSheet("carcass"), sheet{diag.NewFile("shelf.plan", "allow")}
-	p := s.drawn(plan.Plan{Allows: []*plan.Allow{{Rule: plan.Text{Text: "thin"}, Reason: plan.Text{Text: "so"}, Span: shelf.at("allow")}}})
+	p := s.drawn(&plan.Plan{Allows: []*plan.Allow{{Rule: plan.Text{Text: "thin"}, Reason: plan.Text{Text: "so"}, Span: shelf.at("allow")}}})
 	wantTold(t, judge(p, []*Rule{raising("thin")}, nil))
 }
 
@@ -219,7 +219,7 @@ func TestLimits(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			wantTold(t, sorted(judge(s.drawn(plan.Plan{Limits: test.limits}), []*Rule{plain, rule}, nil)), sortedLines(test.want)...)
+			wantTold(t, sorted(judge(s.drawn(&plan.Plan{Limits: test.limits}), []*Rule{plain, rule}, nil)), sortedLines(test.want)...)
 		})
 	}
 }
@@ -298,7 +298,7 @@ func TestFold(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			p := s.drawn(plan.Plan{Builds: test.builds})
+			p := s.drawn(&plan.Plan{Builds: test.builds})
 			wantTold(t, judge(p, []*Rule{raising("thin", test.raised...)}, nil), test.want...)
 		})
 	}

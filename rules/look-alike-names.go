@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"plancheck/internal/diag"
@@ -46,17 +47,14 @@ wood red-oak { species "northern red oak" ; sawn flat }
 
 // alikes are the names of one space, by what they look like: in small letters, and with
 // letters and figures of one shape taken as one.
-type alikes map[look]declaration
-
-// look is how a name looks in one of the two ways.
-type look struct{ inSmall, inShape string }
+type alikes map[string]declaration
 
 var oneShape = strings.NewReplacer("0", "o", "O", "o", "1", "l", "I", "l", "_", "-")
 
 // add takes in a name, and reports it if an earlier one looks like it; in is the path of what
 // they stand in.
 func (seen alikes) add(pass *Pass, d declaration, in string) {
-	for _, look := range []look{{inSmall: strings.ToLower(d.name.Text)}, {inShape: oneShape.Replace(d.name.Text)}} {
+	for _, look := range slices.Compact([]string{strings.ToLower(d.name.Text), oneShape.Replace(d.name.Text)}) {
 		first, again := seen[look]
 		if !again {
 			seen[look] = d
