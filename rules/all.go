@@ -24,6 +24,7 @@ var All = []*Rule{
 	lapDepths,
 	lapLength,
 	leafSize,
+	leavesShort,
 	listSum,
 	lookAlikeNames,
 	loop,
