@@ -12,7 +12,8 @@ func TestUnitsAgainstTable(t *testing.T) {
 		unit Unit
 		want float64
 	}{
-		{Inch, 2.54e7}, {Foot, 3.048e8}, // in nanometres
+		{Inch, 2.54e7},
+		{Foot, 3.048e8}, // in nanometres
 		{Pound, 0.4535924},
 		{InchPound, 0.1129848},
 		{PoundPerFoot, 1.488164},

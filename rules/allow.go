@@ -227,8 +227,10 @@ func noSuchRule(all []*Rule, name plan.Text, subject string) *diag.Finding {
 	}
 	if near := nearest(all, name.Text); near != "" {
 		f.Message += fmt.Sprintf(": did you mean `%s`?", near)
-		f.Fixes = []diag.Fix{{Title: fmt.Sprintf("write `%s`", near), Safe: true,
-			Edits: []diag.Edit{{Span: name.Span, Text: near}}}}
+		f.Fixes = []diag.Fix{{
+			Title: fmt.Sprintf("write `%s`", near), Safe: true,
+			Edits: []diag.Edit{{Span: name.Span, Text: near}},
+		}}
 	}
 	return f
 }

@@ -82,8 +82,10 @@ func TestFindingsComeInReadingOrder(t *testing.T) {
 func TestAllow(t *testing.T) {
 	s := newSheet(`carcass rail here there allow-1 allow-2 thin reason`)
 	allow := func(at, subject string) *plan.Allow {
-		return &plan.Allow{Rule: plan.Text{Text: "thin", Span: s.at("thin")}, Subject: subject, Span: s.at(at),
-			Reason: plan.Text{Text: "measured", Span: s.at("reason")}}
+		return &plan.Allow{
+			Rule: plan.Text{Text: "thin", Span: s.at("thin")}, Subject: subject, Span: s.at(at),
+			Reason: plan.Text{Text: "measured", Span: s.at("reason")},
+		}
 	}
 	on := func(a *plan.Allow, paths ...string) *plan.Allow {
 		for _, p := range paths {
@@ -110,35 +112,80 @@ func TestAllow(t *testing.T) {
 		{"in the plan", []*plan.Allow{allow("allow-1", "")}, nil, 0, nil},
 		{"in the block around", []*plan.Allow{allow("allow-1", "carcass")}, nil, 0, []string{isThere}},
 		{"in the block itself", []*plan.Allow{allow("allow-1", "carcass.upper.front")}, nil, 0, []string{isThere}},
-		{"in a block within", []*plan.Allow{allow("allow-1", "carcass.upper.front.left")}, nil, 0,
-			[]string{isHere, isThere, isUnused1}},
-		{"a name that only starts alike", []*plan.Allow{allow("allow-1", "carc")}, nil, 0,
-			[]string{isHere, isThere, isUnused1}},
-		{"on what it names, not where it stands", []*plan.Allow{on(allow("allow-1", "carcass"), "carcass2", "rail")}, nil, 0,
-			[]string{isHere}},
-		{"on a name that was not found", []*plan.Allow{edit(allow("allow-1", ""), func(a *plan.Allow) {
-			a.On = []plan.Ref[plan.Thing]{{Name: "nosuch"}}
-		})}, []diag.Finding{{Rule: plan.UnknownName, Severity: diag.Error, Span: s.at("rail")}}, 0,
-			[]string{"error rail [unknown-name] ", isHere, isThere}},
+		{
+			"in a block within",
+			[]*plan.Allow{allow("allow-1", "carcass.upper.front.left")},
+			nil, 0,
+			[]string{isHere, isThere, isUnused1},
+		},
+		{
+			"a name that only starts alike",
+			[]*plan.Allow{allow("allow-1", "carc")},
+			nil, 0,
+			[]string{isHere, isThere, isUnused1},
+		},
+		{
+			"on what it names, not where it stands",
+			[]*plan.Allow{on(allow("allow-1", "carcass"), "carcass2", "rail")},
+			nil, 0,
+			[]string{isHere},
+		},
+		{
+			"on a name that was not found",
+			[]*plan.Allow{edit(allow("allow-1", ""), func(a *plan.Allow) {
+				a.On = []plan.Ref[plan.Thing]{{Name: "nosuch"}}
+			})},
+			[]diag.Finding{{Rule: plan.UnknownName, Severity: diag.Error, Span: s.at("rail")}},
+			0,
+			[]string{"error rail [unknown-name] ", isHere, isThere},
+		},
 		{"two for one finding are both used", []*plan.Allow{allow("allow-1", "carcass"), allow("allow-2", "")}, nil, 0, nil},
-		{"of each build one, used in one of them", []*plan.Allow{allow("allow-1", "carcass"), allow("allow-1", "other")}, nil, 0,
-			[]string{isThere}},
-		{"of each build one, used in none", []*plan.Allow{allow("allow-1", "one"), allow("allow-1", "other")}, nil, 0,
-			[]string{isHere, isThere, isUnused1}},
+		{
+			"of each build one, used in one of them",
+			[]*plan.Allow{allow("allow-1", "carcass"), allow("allow-1", "other")},
+			nil, 0,
+			[]string{isThere},
+		},
+		{
+			"of each build one, used in none",
+			[]*plan.Allow{allow("allow-1", "one"), allow("allow-1", "other")},
+			nil, 0,
+			[]string{isHere, isThere, isUnused1},
+		},
 		{"unused, but sizes are unknown", []*plan.Allow{allow("allow-1", "rail")}, nil, 1, []string{isHere, isThere}},
-		{"unused, but a line was not read", []*plan.Allow{allow("allow-1", "rail")},
-			[]diag.Finding{{Rule: lang.Syntax, Severity: diag.Error, Span: s.at("rail")}}, 0,
-			[]string{"error rail [syntax] ", isHere, isThere}},
-		{"unused beside mere advice", []*plan.Allow{allow("allow-1", "rail")},
-			[]diag.Finding{{Rule: "advised", Severity: diag.Advice, Span: s.at("rail")}}, 0,
-			[]string{"advice rail [advised] ", isHere, isThere, isUnused1}},
-		{"no reason", []*plan.Allow{edit(allow("allow-1", ""), func(a *plan.Allow) { a.Reason.Text = " " })}, nil, 0,
-			[]string{"error allow-1 [missing-reason] `allow thin` gives no reason: say why in quotes, such as \"measured on the finished case\""}},
-		{"no such rule", []*plan.Allow{edit(allow("allow-1", ""), func(a *plan.Allow) { a.Rule.Text = "thni" })}, nil, 0,
-			[]string{isHere, isThere, "error thin [unknown-rule] there is no rule `thni`: did you mean `thin`?"}},
-		{"a fault of the text", []*plan.Allow{edit(allow("allow-1", ""), func(a *plan.Allow) { a.Rule.Text = "text" })},
-			[]diag.Finding{{Rule: "text", Severity: diag.Warning, Span: s.at("rail")}}, 0,
-			[]string{"warning rail [text] ", isHere, isThere, "error thin [not-allowable] `text` cannot be allowed: mend what it reports"}},
+		{
+			"unused, but a line was not read",
+			[]*plan.Allow{allow("allow-1", "rail")},
+			[]diag.Finding{{Rule: lang.Syntax, Severity: diag.Error, Span: s.at("rail")}},
+			0,
+			[]string{"error rail [syntax] ", isHere, isThere},
+		},
+		{
+			"unused beside mere advice",
+			[]*plan.Allow{allow("allow-1", "rail")},
+			[]diag.Finding{{Rule: "advised", Severity: diag.Advice, Span: s.at("rail")}},
+			0,
+			[]string{"advice rail [advised] ", isHere, isThere, isUnused1},
+		},
+		{
+			"no reason",
+			[]*plan.Allow{edit(allow("allow-1", ""), func(a *plan.Allow) { a.Reason.Text = " " })},
+			nil, 0,
+			[]string{"error allow-1 [missing-reason] `allow thin` gives no reason: say why in quotes, such as \"measured on the finished case\""},
+		},
+		{
+			"no such rule",
+			[]*plan.Allow{edit(allow("allow-1", ""), func(a *plan.Allow) { a.Rule.Text = "thni" })},
+			nil, 0,
+			[]string{isHere, isThere, "error thin [unknown-rule] there is no rule `thni`: did you mean `thin`?"},
+		},
+		{
+			"a fault of the text",
+			[]*plan.Allow{edit(allow("allow-1", ""), func(a *plan.Allow) { a.Rule.Text = "text" })},
+			[]diag.Finding{{Rule: "text", Severity: diag.Warning, Span: s.at("rail")}},
+			0,
+			[]string{"warning rail [text] ", isHere, isThere, "error thin [not-allowable] `text` cannot be allowed: mend what it reports"},
+		},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
@@ -174,16 +221,20 @@ func TestLimits(t *testing.T) {
 	rule := &Rule{Name: "thin", Severity: diag.Warning, Figures: []*Figure{least, share, stands}}
 	rule.Check = func(p *Pass) {
 		for _, subject := range []string{"carcass.upper", "other"} {
-			p.Report(diag.Finding{Span: s.at("thin"), Subject: subject,
-				Message: fmt.Sprintf("%s %s %.0f", subject, p.Plan.Show(p.Length(least, subject)), p.Number(share, subject))})
+			p.Report(diag.Finding{
+				Span: s.at("thin"), Subject: subject,
+				Message: fmt.Sprintf("%s %s %.0f", subject, p.Plan.Show(p.Length(least, subject)), p.Number(share, subject)),
+			})
 		}
 	}
 	plain := &Rule{Name: "plain"}
 	length := plan.Value{Rat: lang.NewRat(int64(wood.Inch/4), 1), Dim: lang.Length, Span: s.at("value")}
 	percent := plan.Value{Rat: lang.NewRat(30, 1), Dim: lang.Percent, Span: s.at("value")}
 	limit := func(at, figure, subject string, value plan.Value) *plan.Limit {
-		return &plan.Limit{Rule: plan.Text{Text: "thin", Span: s.at("thin")}, Figure: plan.Text{Text: figure, Span: s.at("least")},
-			Value: value, Reason: plan.Text{Text: "tried"}, Subject: subject, Span: s.at(at)}
+		return &plan.Limit{
+			Rule: plan.Text{Text: "thin", Span: s.at("thin")}, Figure: plan.Text{Text: figure, Span: s.at("least")},
+			Value: value, Reason: plan.Text{Text: "tried"}, Subject: subject, Span: s.at(at),
+		}
 	}
 	edit := func(l *plan.Limit, change func(*plan.Limit)) *plan.Limit { change(l); return l }
 	const carcass, other = "warning thin [thin] carcass.upper 1/2 25", "warning thin [thin] other 1/2 25"
@@ -193,29 +244,63 @@ func TestLimits(t *testing.T) {
 		want   []string
 	}{
 		{"none", nil, []string{carcass, other}},
-		{"in the plan", []*plan.Limit{limit("limit-1", "least", "", length)},
-			[]string{"warning thin [thin] carcass.upper 1/4 25", "warning thin [thin] other 1/4 25"}},
-		{"in a block", []*plan.Limit{limit("limit-1", "share", "carcass", percent)},
-			[]string{"warning thin [thin] carcass.upper 1/2 30", other}},
-		{"the nearest holds", []*plan.Limit{limit("limit-1", "share", "", percent),
-			edit(limit("limit-2", "share", "carcass", percent), func(l *plan.Limit) { l.Value.Rat = lang.NewRat(40, 1) })},
-			[]string{"warning thin [thin] carcass.upper 1/2 40", "warning thin [thin] other 1/2 30"}},
-		{"twice", []*plan.Limit{limit("limit-1", "least", "", length), limit("limit-2", "least", "", length)},
-			[]string{"error limit-2 [wrong-limit] `limit thin least` is set twice here (set first here)",
-				"warning thin [thin] carcass.upper 1/4 25", "warning thin [thin] other 1/4 25"}},
+		{
+			"in the plan",
+			[]*plan.Limit{limit("limit-1", "least", "", length)},
+			[]string{"warning thin [thin] carcass.upper 1/4 25", "warning thin [thin] other 1/4 25"},
+		},
+		{
+			"in a block",
+			[]*plan.Limit{limit("limit-1", "share", "carcass", percent)},
+			[]string{"warning thin [thin] carcass.upper 1/2 30", other},
+		},
+		{
+			"the nearest holds",
+			[]*plan.Limit{
+				limit("limit-1", "share", "", percent),
+				edit(limit("limit-2", "share", "carcass", percent), func(l *plan.Limit) { l.Value.Rat = lang.NewRat(40, 1) }),
+			},
+			[]string{"warning thin [thin] carcass.upper 1/2 40", "warning thin [thin] other 1/2 30"},
+		},
+		{
+			"twice",
+			[]*plan.Limit{limit("limit-1", "least", "", length), limit("limit-2", "least", "", length)},
+			[]string{
+				"error limit-2 [wrong-limit] `limit thin least` is set twice here (set first here)",
+				"warning thin [thin] carcass.upper 1/4 25", "warning thin [thin] other 1/4 25",
+			},
+		},
 		{"not worked out", []*plan.Limit{limit("limit-1", "least", "", plan.Value{})}, []string{carcass, other}},
-		{"no such figure", []*plan.Limit{limit("limit-1", "most", "", length)},
-			[]string{carcass, other, "error least [wrong-limit] `thin` has no figure `most`: a plan may set `least`, `share`"}},
-		{"a rule without figures", []*plan.Limit{edit(limit("limit-1", "most", "", length), func(l *plan.Limit) { l.Rule.Text = "plain" })},
-			[]string{carcass, other, "error least [wrong-limit] `plain` has no figure that a plan may set"}},
-		{"a figure that stands", []*plan.Limit{limit("limit-1", "stands", "", length)},
-			[]string{carcass, other, "error least [wrong-limit] the figure `stands` of `thin` stands: Noyes no. 42 (published)"}},
-		{"another quantity", []*plan.Limit{limit("limit-1", "least", "", percent)},
-			[]string{carcass, other, "error value [wrong-limit] `limit thin least` wants " + lang.Length.String() + ", but this is " + lang.Percent.String()}},
-		{"no reason", []*plan.Limit{edit(limit("limit-1", "least", "", length), func(l *plan.Limit) { l.Reason.Text = "" })},
-			[]string{"error limit-1 [missing-reason] `limit thin least` gives no reason: say why in quotes, such as \"measured on the finished case\"", carcass, other}},
-		{"no such rule", []*plan.Limit{edit(limit("limit-1", "least", "", length), func(l *plan.Limit) { l.Rule.Text = "plian" })},
-			[]string{carcass, other, "error thin [unknown-rule] there is no rule `plian`: did you mean `plain`?"}},
+		{
+			"no such figure",
+			[]*plan.Limit{limit("limit-1", "most", "", length)},
+			[]string{carcass, other, "error least [wrong-limit] `thin` has no figure `most`: a plan may set `least`, `share`"},
+		},
+		{
+			"a rule without figures",
+			[]*plan.Limit{edit(limit("limit-1", "most", "", length), func(l *plan.Limit) { l.Rule.Text = "plain" })},
+			[]string{carcass, other, "error least [wrong-limit] `plain` has no figure that a plan may set"},
+		},
+		{
+			"a figure that stands",
+			[]*plan.Limit{limit("limit-1", "stands", "", length)},
+			[]string{carcass, other, "error least [wrong-limit] the figure `stands` of `thin` stands: Noyes no. 42 (published)"},
+		},
+		{
+			"another quantity",
+			[]*plan.Limit{limit("limit-1", "least", "", percent)},
+			[]string{carcass, other, "error value [wrong-limit] `limit thin least` wants " + lang.Length.String() + ", but this is " + lang.Percent.String()},
+		},
+		{
+			"no reason",
+			[]*plan.Limit{edit(limit("limit-1", "least", "", length), func(l *plan.Limit) { l.Reason.Text = "" })},
+			[]string{"error limit-1 [missing-reason] `limit thin least` gives no reason: say why in quotes, such as \"measured on the finished case\"", carcass, other},
+		},
+		{
+			"no such rule",
+			[]*plan.Limit{edit(limit("limit-1", "least", "", length), func(l *plan.Limit) { l.Rule.Text = "plian" })},
+			[]string{carcass, other, "error thin [unknown-rule] there is no rule `plian`: did you mean `plain`?"},
+		},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
@@ -274,27 +359,56 @@ func TestFold(t *testing.T) {
 		raised []diag.Finding
 		want   []string
 	}{
-		{"every build", pair, []diag.Finding{rail("left.head", "short"), rail("right.head", "short")},
-			[]string{"warning rail [thin] short"}},
-		{"one of two", pair, []diag.Finding{rail("right.head", "short")},
-			[]string{`warning rail [thin] short (in build "right")`}},
-		{"two of three", all, []diag.Finding{rail("left.head", "short"), rail("right.head", "short")},
-			[]string{`warning rail [thin] short (in builds "left" and "right")`}},
-		{"other figures in each", pair, []diag.Finding{rail("left.head", "1 short"), rail("right.head", "2 short")},
-			[]string{`warning rail [thin] 1 short (in build "left")`, `warning rail [thin] 2 short (in build "right")`}},
-		{"built once", all[:1], []diag.Finding{rail("left.head", "short")},
-			[]string{"warning rail [thin] short"}},
-		{"several in each build", pair, []diag.Finding{rail("left.a", "short"), rail("left.b", "short"), rail("right.a", "short")},
-			[]string{"warning rail [thin] short"}},
-		{"a build in a build", pair, []diag.Finding{rail("case-a.left.head", "short"), rail("case-a.left.foot", "short")},
-			[]string{`warning rail [thin] short (in build "case-a.left")`}},
-		{"outside the pattern a name that is a build's says nothing", pair,
+		{
+			"every build", pair,
+			[]diag.Finding{rail("left.head", "short"), rail("right.head", "short")},
+			[]string{"warning rail [thin] short"},
+		},
+		{
+			"one of two", pair,
+			[]diag.Finding{rail("right.head", "short")},
+			[]string{`warning rail [thin] short (in build "right")`},
+		},
+		{
+			"two of three", all,
+			[]diag.Finding{rail("left.head", "short"), rail("right.head", "short")},
+			[]string{`warning rail [thin] short (in builds "left" and "right")`},
+		},
+		{
+			"other figures in each", pair,
+			[]diag.Finding{rail("left.head", "1 short"), rail("right.head", "2 short")},
+			[]string{`warning rail [thin] 1 short (in build "left")`, `warning rail [thin] 2 short (in build "right")`},
+		},
+		{
+			"built once", all[:1],
+			[]diag.Finding{rail("left.head", "short")},
+			[]string{"warning rail [thin] short"},
+		},
+		{
+			"several in each build", pair,
+			[]diag.Finding{rail("left.a", "short"), rail("left.b", "short"), rail("right.a", "short")},
+			[]string{"warning rail [thin] short"},
+		},
+		{
+			"a build in a build", pair,
+			[]diag.Finding{rail("case-a.left.head", "short"), rail("case-a.left.foot", "short")},
+			[]string{`warning rail [thin] short (in build "case-a.left")`},
+		},
+		{
+			"outside the pattern a name that is a build's says nothing", pair,
 			[]diag.Finding{{Span: s.at("outside"), Subject: "left.head", Message: "short"}},
-			[]string{"warning outside [thin] short"}},
-		{"a row", nil, []diag.Finding{rail("door.field-1", "wide"), rail("door.field-2", "wide")},
-			[]string{"warning rail [thin] wide"}},
-		{"two places", nil, []diag.Finding{rail("a", "wide"), {Span: s.at("stile"), Subject: "b", Message: "wide"}},
-			[]string{"warning rail [thin] wide", "warning stile [thin] wide"}},
+			[]string{"warning outside [thin] short"},
+		},
+		{
+			"a row", nil,
+			[]diag.Finding{rail("door.field-1", "wide"), rail("door.field-2", "wide")},
+			[]string{"warning rail [thin] wide"},
+		},
+		{
+			"two places", nil,
+			[]diag.Finding{rail("a", "wide"), {Span: s.at("stile"), Subject: "b", Message: "wide"}},
+			[]string{"warning rail [thin] wide", "warning stile [thin] wide"},
+		},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {

@@ -119,8 +119,10 @@ func readLimits(p *plan.Plan, all []*Rule) (limits, []diag.Finding) {
 // misset is what is wrong with a limit; nil if nothing is.
 func misset(l *plan.Limit, all []*Rule) *diag.Finding {
 	wrong := func(at diag.Span, format string, args ...any) *diag.Finding {
-		return &diag.Finding{Rule: wrongLimit.Name, Severity: wrongLimit.Severity, Subject: l.Subject, Span: at,
-			Message: fmt.Sprintf(format, args...)}
+		return &diag.Finding{
+			Rule: wrongLimit.Name, Severity: wrongLimit.Severity, Subject: l.Subject, Span: at,
+			Message: fmt.Sprintf(format, args...),
+		}
 	}
 	r := find(all, l.Rule.Text)
 	if r == nil {

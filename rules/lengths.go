@@ -81,7 +81,8 @@ func statedLongs(m *plan.Member) []stated {
 // each end, to be levelled once it is glued; loose is how much shorter what is not joined may be.
 // between is what the working calls the length without the joints.
 func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, between string,
-	trim func(m *plan.Member, kind string) wood.Length, loose func(m *plan.Member) wood.Length) {
+	trim func(m *plan.Member, kind string) wood.Length, loose func(m *plan.Member) wood.Length,
+) {
 	p := pass.Plan
 	seen := make(map[saying]bool) // a length is stated once for all that `each` or a part says it of
 	as := cutAs(p)

@@ -61,8 +61,10 @@ between its shoulders.`,
 				Working: l.working(p).Minus(relief, "relief at one end").Minus(relief, "relief at the other").
 					Equals("at most").Versus(l.long.Length, "stated").Working(),
 				Notes: []diag.Note{{Span: l.deepAt, Message: "the mortise is stated here"}},
-				Fixes: []diag.Fix{{Title: "write `long " + cutTo(p, l.long.Span, longest) + "`",
-					Edits: []diag.Edit{{Span: l.long.Span, Text: cutTo(p, l.long.Span, longest)}}}},
+				Fixes: []diag.Fix{{
+					Title: "write `long " + cutTo(p, l.long.Span, longest) + "`",
+					Edits: []diag.Edit{{Span: l.long.Span, Text: cutTo(p, l.long.Span, longest)}},
+				}},
 			})
 		}
 	},
@@ -89,8 +91,10 @@ func looseTenons(p *plan.Plan) func(yield func(*loose) bool) {
 			if j.Kind.Is != plan.LooseTenon || j.Mortise == nil || !j.Long.Known() || !j.Mortise.Deep.Known() || !j.Mortise.Own.Known() {
 				continue
 			}
-			l := &loose{subject: plan.PathOf(e.Of), long: j.Long, own: j.Mortise.Own, deep: j.Mortise.Deep,
-				room: j.Mortise.Own.Length + j.Mortise.Deep.Length, deepAt: j.Mortise.Deep.Span}
+			l := &loose{
+				subject: plan.PathOf(e.Of), long: j.Long, own: j.Mortise.Own, deep: j.Mortise.Deep,
+				room: j.Mortise.Own.Length + j.Mortise.Deep.Length, deepAt: j.Mortise.Deep.Span,
+			}
 			if !yield(l) {
 				return
 			}

@@ -59,8 +59,10 @@ another angle than 45.`,
 					{Op: diag.Equals, Value: number(needed), Label: "degrees at each end"},
 					{Op: diag.Versus, Value: number(j.Angle.Value), Label: "stated"},
 				},
-				Fixes: []diag.Fix{{Title: "write `angle " + degrees(needed) + "`, or leave `angle` out",
-					Edits: []diag.Edit{{Span: said, Text: degrees(needed)}}}},
+				Fixes: []diag.Fix{{
+					Title: "write `angle " + degrees(needed) + "`, or leave `angle` out",
+					Edits: []diag.Edit{{Span: said, Text: degrees(needed)}},
+				}},
 			})
 		}
 	},

@@ -62,8 +62,10 @@ case books {
 					Span:    deep.Span,
 					Message: fmt.Sprintf("the rabbet runs %s from the edge, but %s is %s thick and stands %s out behind",
 						p.ShowSaid(deep), titled(&n.Item), p.ShowSaid(thick), p.Show(thick.Length-deep.Length)),
-					Fixes: []diag.Fix{{Title: "write `" + cutTo(p, deep.Span, thick.Length) + "` from the edge, or more",
-						Edits: []diag.Edit{{Span: deep.Span, Text: cutTo(p, deep.Span, thick.Length)}}}},
+					Fixes: []diag.Fix{{
+						Title: "write `" + cutTo(p, deep.Span, thick.Length) + "` from the edge, or more",
+						Edits: []diag.Edit{{Span: deep.Span, Text: cutTo(p, deep.Span, thick.Length)}},
+					}},
 				})
 				break
 			}

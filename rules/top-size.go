@@ -58,7 +58,9 @@ func checkTop(pass *Pass, m *plan.Member, said, worked plan.Length, axis plan.Ax
 		Span:    standing(m.Span, said.Span),
 		Message: fmt.Sprintf("%s is %s %s but must be %s", titled(&m.Item), p.ShowSaid(said), what, exact(p, worked.Length)),
 		Working: paper.Equals("needed").Versus(said.Length, "stated").Working(),
-		Fixes: []diag.Fix{{Title: "write `" + what + " " + cutTo(p, said.Span, worked.Length) + "`, or leave `" + what + "` out",
-			Edits: []diag.Edit{{Span: said.Span, Text: cutTo(p, said.Span, worked.Length)}}}},
+		Fixes: []diag.Fix{{
+			Title: "write `" + what + " " + cutTo(p, said.Span, worked.Length) + "`, or leave `" + what + "` out",
+			Edits: []diag.Edit{{Span: said.Span, Text: cutTo(p, said.Span, worked.Length)}},
+		}},
 	})
 }

@@ -107,9 +107,11 @@ const (
 )
 
 func (k CutKind) String() string {
-	return [...]string{"", "mortise", "tenon", "haunch", "tongue", "groove", "housing", "rabbet", "lap", "slot", "tails",
+	return [...]string{
+		"", "mortise", "tenon", "haunch", "tongue", "groove", "housing", "rabbet", "lap", "slot", "tails",
 		"notch", "dowel hole", "screw hole", "bolt hole", "nut hole", "insert hole", "biscuit slot", "peg hole", "magnet hole",
-		"hinge gain", "hinge bore", "lock mortise"}[k]
+		"hinge gain", "hinge bore", "lock mortise",
+	}[k]
 }
 
 // Cut is one cut in a blank, or what a cut leaves standing.
@@ -141,8 +143,10 @@ type Purpose struct {
 func (p *Plan) Cuts() *Cuts { return p.cuts.get(p.makeCuts) }
 
 func (p *Plan) makeCuts() *Cuts {
-	c := &cutter{Cuts: &Cuts{of: make(map[any]*Blank), ends: make(map[*End]run)}, plan: p,
-		lies: make(map[*Member]*lies), grooves: make(map[edge]Length)}
+	c := &cutter{
+		Cuts: &Cuts{of: make(map[any]*Blank), ends: make(map[*End]run)}, plan: p,
+		lies: make(map[*Member]*lies), grooves: make(map[edge]Length),
+	}
 	for _, m := range p.Tops {
 		c.breadboard(m)
 	}

@@ -83,12 +83,14 @@ func TestLoops(t *testing.T) {
 		{
 			"a share of itself",
 			"case c { of ply ; wide 30 ; high 20 ; deep 15 ; across { side l ; open a c.b.wide ; divider d ; open b ; side r } }\n",
-			"c", []string{"c.b.wide"},
+			"c",
+			[]string{"c.b.wide"},
 		},
 		{
 			"two pieces and a let",
 			"let play = g.wide\nframe f { wide play ; high 2 }\nframe g { wide f.wide ; high 2 }\n",
-			"play", []string{"f.wide", "play"},
+			"play",
+			[]string{"f.wide", "play"},
 		},
 	}
 	for _, test := range tests {

@@ -46,17 +46,16 @@ func (d *decoder) unknownWord(levels []level, word string, at diag.Span) (near s
 		where = "in `" + l.word.Name() + "`"
 	}
 	near = d.nearest(word, known)
-	var f *fault
 	switch {
 	case near != "":
-		f = d.fault(UnknownWord, at, "`%s` does not stand %s: did you mean `%s`?", word, where, near)
+		f := d.fault(UnknownWord, at, "`%s` does not stand %s: did you mean `%s`?", word, where, near)
 		f.mend("write `"+near+"`", at, near)
 	case len(index().byName[word]) > 0:
-		f = d.fault(UnknownWord, at, "`%s` does not stand %s, but in %s", word, where, placesOf(word))
+		d.fault(UnknownWord, at, "`%s` does not stand %s, but in %s", word, where, placesOf(word))
 	case d.scope.find(word) != nil:
-		f = d.fault(UnknownWord, at, "`%s` is no setting %s: write `(%s)` if its value is meant", word, where, word)
+		d.fault(UnknownWord, at, "`%s` is no setting %s: write `(%s)` if its value is meant", word, where, word)
 	default:
-		f = d.fault(UnknownWord, at, "`%s` is no word that stands %s", word, where)
+		f := d.fault(UnknownWord, at, "`%s` is no word that stands %s", word, where)
 		f.Fixes = []diag.Fix{{Title: "write one of " + quotedList(few(known()))}}
 	}
 	return near

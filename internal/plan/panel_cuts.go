@@ -34,8 +34,10 @@ func (c *cutter) along(n Node, e *End, into func(Side) Length) Box {
 	sides := sidesOf(axis)
 	cell := It(n).Cell[axis]
 	near, far := into(sides[0]), into(sides[1])
-	at[axis] = Extent{From: cell.From - near.Length, Size: cell.Size + near.Length + far.Length,
-		Placed: cell.Placed && near.Known(), Sized: cell.Sized && near.Known() && far.Known()}
+	at[axis] = Extent{
+		From: cell.From - near.Length, Size: cell.Size + near.Length + far.Length,
+		Placed: cell.Placed && near.Known(), Sized: cell.Sized && near.Known() && far.Known(),
+	}
 	return at
 }
 
@@ -188,7 +190,9 @@ func (c *cutter) breadboard(m *Member) {
 	l := standing(Across, Behind, Down)
 	for _, f := range []Face{NearEnd, FarEnd} {
 		at := Box{of.fromFace(f, begin(b.Tongue.Deep)), begin(m.Size.Wide), round(half(m.Size.Thick), b.Tongue.Across)}
-		c.put(of, Cut{Kind: CutTongue, At: at, Stands: true, Enters: f, Use: m, lie: l,
-			Open: [6]bool{NearEnd: true, FarEnd: true, NearEdge: true, FarEdge: true}})
+		c.put(of, Cut{
+			Kind: CutTongue, At: at, Stands: true, Enters: f, Use: m, lie: l,
+			Open: [6]bool{NearEnd: true, FarEnd: true, NearEdge: true, FarEdge: true},
+		})
 	}
 }

@@ -27,16 +27,22 @@ const ofEveryJoint = "dry glue set at count"
 
 // JointKinds are the kinds of joint, as the reference prints them.
 var JointKinds = []JointKind{
-	{Tenon, "a tongue on the end of a rail, in a mortise", "its length; through and unsaid: its mate and a little to level",
-		"thick wide long shoulder haunch apart through barefaced mitred rounded wedged peg mortise", "joint tenon thick 5/16 long 1 1/4 haunch 1/2 mortise deep 1 5/16", InTenon},
-	{LooseTenon, "a separate piece in a mortise of each part", "nothing",
-		"thick wide long apart rounded grain mortise", "joint loose-tenon thick 3/8 wide 2 long 2 mortise deep 1 1/16", InTenon},
+	{
+		Tenon, "a tongue on the end of a rail, in a mortise", "its length; through and unsaid: its mate and a little to level",
+		"thick wide long shoulder haunch apart through barefaced mitred rounded wedged peg mortise", "joint tenon thick 5/16 long 1 1/4 haunch 1/2 mortise deep 1 5/16", InTenon,
+	},
+	{
+		LooseTenon, "a separate piece in a mortise of each part", "nothing",
+		"thick wide long apart rounded grain mortise", "joint loose-tenon thick 3/8 wide 2 long 2 mortise deep 1 1/16", InTenon,
+	},
 	{Stub, "a short tenon in the groove that holds the panel", "the depth of the groove", "", "joint stub", InPlainJoint},
 	{Housing, "a board's whole end in a groove across its mate", "its depth", "deep wide stopped", "joint housing deep 3/16", InPlainJoint},
 	{Dado, "a board's whole end in a groove across its mate", "its depth", "deep wide stopped", "joint dado deep 3/8", InPlainJoint},
 	{SlidingDovetail, "a housing with sloped walls, slid in from the end", "its depth", "deep wide stopped", "joint sliding-dovetail deep 3/8 stopped 1", InPlainJoint},
-	{Rabbet, "a step along an edge: how far into the thickness x how far from the edge",
-		"into the thickness, where parts stand at right angles; from the edge, where they lie in one plane", "rabbet deep", "joint rabbet 1/4 x 6mm", InPlainJoint},
+	{
+		Rabbet, "a step along an edge: how far into the thickness x how far from the edge",
+		"into the thickness, where parts stand at right angles; from the edge, where they lie in one plane", "rabbet deep", "joint rabbet 1/4 x 6mm", InPlainJoint,
+	},
 	{Tongue, "a tongue along an end or an edge, in a groove", "its length", "thick long grain groove", "joint tongue thick 1/4 long 3/8 groove deep 13/32", InTongue},
 	{HalfLap, "each part cut down where they cross", "the width of its mate", "deep own", "joint half-lap deep 3/8", InPlainJoint},
 	{Bridle, "a slot in one end and a tongue on the other", "the width of its mate", "deep thick", "joint bridle thick 1/4", InPlainJoint},

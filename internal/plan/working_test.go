@@ -183,8 +183,10 @@ func TestShowSaid(t *testing.T) {
 	}
 	for _, test := range tests {
 		at := strings.Index(test.file.Text, test.text)
-		l := plan.Length{Length: test.l, How: test.how,
-			Span: diag.Span{File: test.file, Start: int32(at), End: int32(at + len(test.text))}}
+		l := plan.Length{
+			Length: test.l, How: test.how,
+			Span: diag.Span{File: test.file, Start: int32(at), End: int32(at + len(test.text))},
+		}
 		if got := (&plan.Plan{File: own}).ShowSaid(l); got != test.want {
 			t.Errorf("%q: got %q, want %q", test.text, got, test.want)
 		}

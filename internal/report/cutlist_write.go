@@ -170,8 +170,10 @@ func (r *Row) missing() int {
 // date). An unknown size is ? in the first and empty in the second.
 func CutListCSV(w io.Writer, p *plan.Plan, rows []Row) error {
 	c := csv.NewWriter(w)
-	c.Write([]string{"qty", "part", "in", "material", "grain", "long", "wide", "thick", "core long", "core wide",
-		"long mm", "wide mm", "thick mm", "core long mm", "core wide mm", "notes"})
+	c.Write([]string{
+		"qty", "part", "in", "material", "grain", "long", "wide", "thick", "core long", "core wide",
+		"long mm", "wide mm", "thick mm", "core long mm", "core wide mm", "notes",
+	})
 	for _, r := range rows {
 		coreLong, coreWide := "", ""
 		if r.Edged {
@@ -204,8 +206,10 @@ func CutListCSV(w io.Writer, p *plan.Plan, rows []Row) error {
 //	            number (null if unknown); the core, without its edging, is null where there is none
 //	  file line column endLine endColumn startByte endByte
 func CutListJSON(w io.Writer, p *plan.Plan, rows []Row, errors int) error {
-	out := jsonCutList{Version: Version, Title: p.Title, Units: "in", Errors: errors, Caution: caution,
-		Rows: make([]jsonRow, 0, len(rows))}
+	out := jsonCutList{
+		Version: Version, Title: p.Title, Units: "in", Errors: errors, Caution: caution,
+		Rows: make([]jsonRow, 0, len(rows)),
+	}
 	if p.Tape.Metric {
 		out.Units = "mm"
 	}

@@ -129,22 +129,38 @@ func TestSummary(t *testing.T) {
 		o    report.Outcome
 		want string
 	}{
-		{report.Outcome{Checked: report.Checked{Files: 1, Parts: 14, Joints: 22}},
-			"nothing found in 1 file: 14 parts and 22 joints checked"},
-		{report.Outcome{Checked: report.Checked{Files: 2, Parts: 1, Joints: 1}},
-			"nothing found in 2 files: 1 part and 1 joint checked"},
-		{report.Outcome{Checked: report.Checked{Files: 1}},
-			"nothing found in 1 file, which draws no part to check"},
-		{report.Outcome{Checked: report.Checked{Files: 3}},
-			"nothing found in 3 files, which draw no part to check"},
-		{report.Outcome{Checked: report.Checked{Files: 1, Parts: 3, Unchecked: 1}},
-			"nothing found in 1 file: 3 parts and 0 joints checked; 1 size could not be worked out, and what leans on it was not checked"},
-		{report.Outcome{Findings: found(diag.Error, diag.Error, diag.Warning), Checked: report.Checked{Files: 1, Parts: 3}},
-			"2 errors, 1 warning in 1 file"},
-		{report.Outcome{Findings: found(diag.Advice), Checked: report.Checked{Files: 5, Parts: 3, Unchecked: 4}},
-			"1 piece of advice in 1 of 5 files; 4 sizes could not be worked out, and what leans on them was not checked"},
-		{report.Outcome{Checked: report.Checked{Files: 1, Parts: 3, Joints: 2}, Failures: []report.Failure{{Path: "b.plan", Err: errors.New("no such file")}}},
-			"nothing found in 1 file: 3 parts and 2 joints checked; 1 path could not be read"},
+		{
+			report.Outcome{Checked: report.Checked{Files: 1, Parts: 14, Joints: 22}},
+			"nothing found in 1 file: 14 parts and 22 joints checked",
+		},
+		{
+			report.Outcome{Checked: report.Checked{Files: 2, Parts: 1, Joints: 1}},
+			"nothing found in 2 files: 1 part and 1 joint checked",
+		},
+		{
+			report.Outcome{Checked: report.Checked{Files: 1}},
+			"nothing found in 1 file, which draws no part to check",
+		},
+		{
+			report.Outcome{Checked: report.Checked{Files: 3}},
+			"nothing found in 3 files, which draw no part to check",
+		},
+		{
+			report.Outcome{Checked: report.Checked{Files: 1, Parts: 3, Unchecked: 1}},
+			"nothing found in 1 file: 3 parts and 0 joints checked; 1 size could not be worked out, and what leans on it was not checked",
+		},
+		{
+			report.Outcome{Findings: found(diag.Error, diag.Error, diag.Warning), Checked: report.Checked{Files: 1, Parts: 3}},
+			"2 errors, 1 warning in 1 file",
+		},
+		{
+			report.Outcome{Findings: found(diag.Advice), Checked: report.Checked{Files: 5, Parts: 3, Unchecked: 4}},
+			"1 piece of advice in 1 of 5 files; 4 sizes could not be worked out, and what leans on them was not checked",
+		},
+		{
+			report.Outcome{Checked: report.Checked{Files: 1, Parts: 3, Joints: 2}, Failures: []report.Failure{{Path: "b.plan", Err: errors.New("no such file")}}},
+			"nothing found in 1 file: 3 parts and 2 joints checked; 1 path could not be read",
+		},
 	} {
 		if got := c.o.Summary(); got != c.want {
 			t.Errorf("\n got %s\nwant %s", got, c.want)
