@@ -112,10 +112,10 @@ func (w *writer) gap(start, end int32, blank string, depth int) {
 		w.WriteString(blank)
 		return
 	}
-	for len(p.comments) > 0 && p.comments[0].Span.Start < end {
+	for first := true; len(p.comments) > 0 && p.comments[0].Span.Start < end; first = false {
 		c := p.comments[0]
 		p.comments = p.comments[1:]
-		if c.Own {
+		if c.Own || !first { // the one before it ends its line
 			w.newline(w.depth + 2)
 		} else {
 			w.WriteString("  ")
