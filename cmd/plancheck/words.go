@@ -19,7 +19,8 @@ func newWords(s *streams) *cobra.Command {
 		Use:   "words [WORD]",
 		Short: "print the words of the plan language",
 		Long: `Print the words of the plan language, one a line; with a WORD all that it takes, what each
-setting is if it is left out, and where it stands. A setting is found under its name too.`,
+setting is if it is left out, and where it stands. A setting is found under its name too, and
+so is a kind of joint.`,
 		Example: `  plancheck words          every word
   plancheck words drawer   one word, with its settings
   plancheck words --all    the whole reference`,
@@ -98,25 +99,46 @@ func describe(b *bytes.Buffer, name string) error {
 			}
 		}
 	}
-	if len(words)+len(takers) == 0 {
+	var kinds []plan.JointKind // of joint, by this name or, of `joint` itself, all
+	for _, k := range plan.JointKinds {
+		known = append(known, k.Name)
+		if name == k.Name || name == "joint" {
+			kinds = append(kinds, k)
+		}
+	}
+	if len(words)+len(takers)+len(kinds) == 0 {
 		if near := diag.Nearest(name, known); near != "" {
 			return fmt.Errorf("there is no word %q; did you mean %q?", name, near)
 		}
 		return fmt.Errorf("there is no word %q; `plancheck words` lists them", name)
 	}
-	for i, e := range entries(words) {
-		if i > 0 {
-			b.WriteString("\n")
+	var parts []string
+	said := map[string]bool{}
+	for _, e := range entries(words) {
+		if e.text != "" && said[e.text] {
+			e.text = "    and takes what the one above takes\n"
 		}
-		e.write(b)
+		said[e.text] = true
+		var part bytes.Buffer
+		e.write(&part)
+		parts = append(parts, part.String())
 	}
 	if len(takers) > 0 {
-		if len(words) > 0 {
-			b.WriteString("\n")
-		}
-		fmt.Fprintf(b, "%s as a setting\n%s", name, strings.Join(slices.Compact(takers), ""))
+		parts = append(parts, name+" as a setting\n"+strings.Join(slices.Compact(takers), ""))
 	}
+	for _, k := range kinds {
+		parts = append(parts, jointKind(k))
+	}
+	b.WriteString(strings.Join(parts, "\n"))
 	return nil
+}
+
+// jointKind says what a kind of joint is, adds and takes.
+func jointKind(k plan.JointKind) string {
+	return fmt.Sprintf("%s, a kind of joint: %s\n", k.Name, k.Doc) +
+		fmt.Sprintf("  for example  %s\n", k.Example) +
+		hang("  adds to cut  ", k.Adds) +
+		hang("  takes        ", strings.Join(k.Takes(), ", "))
 }
 
 // entry is what the reference says of a word, and all the places where that holds.

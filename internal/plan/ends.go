@@ -41,7 +41,7 @@ func (r *resolver) facesFront(n Node) {
 	if it.In.Kind == Frame || !between(n, Behind) || between(n, Across) {
 		return
 	}
-	f := r.fault(UnknownWord, it.Name.Span, "%s %s does not stand here: it would face sideways, between what is before it and what is behind it", it.Word, quoted(it.Name.Text))
+	f := r.fault(UnknownWord, it.Name.Span, "%s does not stand here: it would face sideways, between what is before it and what is behind it", it.called())
 	f.Subject = PathOf(n)
 	f.Fixes = []diag.Fix{{Title: "draw that side as a frame of its own, and place it: `frame left part end-frame`"}}
 }

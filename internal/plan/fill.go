@@ -53,17 +53,16 @@ func (r *resolver) missingGap(n Node, fit Fit, edges [4]Edge) {
 	if r.plan.Tape.Metric {
 		gap, lap = "reveal 2", "fit overlay 15"
 	}
-	called := it.Word + " " + quoted(it.Name.Text)
 	var f *fault
 	switch {
 	case edges[i].Shared:
-		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap to its neighbour is, since nothing stands between them", called)
+		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap to its neighbour is, since nothing stands between them", it.called())
 		f.Fixes = []diag.Fix{{Title: "write `" + gap + "`"}}
 	case fit.Kind.Is == "overlay":
-		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how far it laps the edges of its opening", called)
+		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how far it laps the edges of its opening", it.called())
 		f.Fixes = []diag.Fix{{Title: "write `" + lap + "`"}}
 	default:
-		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap round it is", called)
+		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap round it is", it.called())
 		f.Fixes = []diag.Fix{{Title: "write `" + gap + "`"}}
 	}
 	f.Subject = PathOf(n)

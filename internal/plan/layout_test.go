@@ -85,7 +85,7 @@ frame gate { of ash ; thick 1 ; wide 40 ; high 30 ; across { slat one 4 ; space 
   each drawer { of ash 1/2 ; front ash 3/4 applied ; fit overlay 5/8 }
   across { side left ; down { top roof ; drawer one ; drawer two ; bottom floor } ; side right }
 }`,
-			found: []string{"drawer `one` needs to say how wide the gap to its neighbour is"},
+			found: []string{"drawer \"one\" needs to say how wide the gap to its neighbour is"},
 		},
 		{
 			name: "an inset door wants a reveal, an overlay door a lap",
@@ -99,8 +99,8 @@ case c { of ply ; wide 30 ; high 20 ; deep 16
   across { side left ; door later ; side right }
 }`,
 			found: []string{
-				"door `one` needs to say how wide the gap round it is",
-				"door `two` needs to say how far it laps the edges of its opening",
+				"door \"one\" needs to say how wide the gap round it is",
+				"door \"two\" needs to say how far it laps the edges of its opening",
 			},
 		},
 		{
@@ -114,8 +114,8 @@ case c { of ply ; wide 30 ; high 20 ; deep 16
 }
 frame gate { of ash ; thick 1 ; wide 40 ; high 30 ; across { stile l 2 ; slat s count 4 ; stile r 2 } }`,
 			found: []string{
-				"post `a` needs to say how wide it is",
-				"slat `s-1` needs to say how wide it is along its list",
+				"post \"a\" needs to say how wide it is",
+				"slat \"s-1\" needs to say how wide it is along its list",
 			},
 		},
 		{
@@ -123,7 +123,7 @@ frame gate { of ash ; thick 1 ; wide 40 ; high 30 ; across { stile l 2 ; slat s 
 			text: `frame gate { of ash ; thick 1 ; wide 40 ; high 30 ; joint tenon thick 5/16 long 1
   across { stile l 2 ; down { rail t 2 ; panel p count 3 between muntin 2 { of ash 1/2 ; groove 5/16 x 3/8 } ; rail b 2 } ; stile r 2 }
 }`,
-			found: []string{"muntin `muntin-1` does not stand here: it is upright, and its list goes down"},
+			found: []string{"muntin \"muntin-1\" does not stand here: it is upright, and its list goes down"},
 		},
 		{
 			name: "a misspelt word is read as what it was meant to be",
@@ -151,7 +151,12 @@ check "more than nothing" a.floor.high > 0`,
     behind { post d 2 { wide 2 } ; space ; post e 2 { wide 2 } }
   }
 }`,
-			found: []string{"panel `side-panel` does not stand here: it would face sideways"},
+			found: []string{"panel \"side-panel\" does not stand here: it would face sideways"},
+		},
+		{
+			name:  "a frame of six sides draws its one rail in no list",
+			text:  `frame hexagon { of ash ; thick 3/4 ; sides 6 ; joint mitre ; across { rail edge 2 { long 12 } } }`,
+			found: []string{"a frame of 6 sides has no list: its one rail stands for all"},
 		},
 	})
 }

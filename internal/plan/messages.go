@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strconv"
 	"strings"
 
 	"plancheck/internal/diag"
@@ -358,6 +359,14 @@ func (s *Slot) wants() string {
 		return "one or more names"
 	}
 	return "a value"
+}
+
+// called is what a message calls a thing of a layout: `rail "head"`, or its word alone.
+func (i *Item) called() string {
+	if i.Name.Text == "" {
+		return i.Word
+	}
+	return i.Word + " " + strconv.Quote(i.Name.Text)
 }
 
 // article puts "a" or "an" before a word.

@@ -145,6 +145,13 @@ func (r *resolver) shape() {
 		if a.Root == nil {
 			continue
 		}
+		if a.Sides.Known() && a.Sides.N > 4 {
+			f := r.fault(UnknownWord, a.Root.Span, "a frame of %d sides has no list: its one rail stands for all", a.Sides.N)
+			f.note(a.Sides.Span, "the sides are said here")
+			f.Fixes = []diag.Fix{{Title: "write `rail edge 2 { cut 12 }` in the frame's own block"}}
+			a.Root = nil // nothing is worked out from a list that is not meant
+			continue
+		}
 		r.inheritAll(a, a.Root)
 		r.expand(a, a.Root)
 		if a.Build.turned() {
@@ -161,7 +168,7 @@ func (r *resolver) shape() {
 				}
 			case *Placed:
 				if !n.Part.Said() && n.Word != "build" { // a build that draws no such thing has been reported
-					f := r.fault(MissingValue, n.Name.Span, "%s %s needs to say which one it is", n.Word, quoted(n.Name.Text))
+					f := r.fault(MissingValue, n.Name.Span, "%s needs to say which one it is", n.called())
 					f.Subject = PathOf(n)
 					f.Fixes = []diag.Fix{{Title: "write `" + n.Word + " " + n.Name.Text + " part end-" + n.Word + "`, with the name under which it is drawn"}}
 				}

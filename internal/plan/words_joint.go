@@ -63,6 +63,9 @@ var JointKinds = []JointKind{
 	{DropIn, "comes apart by hand: lowered into its mate", "its depth", "deep", "joint drop-in deep 1/2", InPlainJoint},
 }
 
+// Takes names the settings of a kind: its own, then those of every joint.
+func (k JointKind) Takes() []string { return names(k.Settings + " " + ofEveryJoint) }
+
 // kindWords are the words that take over from `joint` when its kind is read.
 func kindWords() map[string]*Word { return theKindWords.get(makeKindWords) }
 
@@ -71,7 +74,7 @@ var theKindWords lazy[map[string]*Word]
 func makeKindWords() map[string]*Word {
 	words := make(map[string]*Word, len(JointKinds))
 	for _, k := range JointKinds {
-		takes := names(k.Settings + " " + ofEveryJoint)
+		takes := k.Takes()
 		w := &Word{Names: names("joint"), Doc: k.Doc, Example: k.Example, Opens: k.opens}
 		for _, s := range jointSlots() {
 			if !slices.Contains(takes, s.Name) {
@@ -177,7 +180,7 @@ func rabbetSlot() Slot {
 }
 
 // jointWanted is what a joint's line begins with.
-const jointWanted = "a kind of joint, or the name of one at plan level"
+const jointWanted = "a kind of joint, such as `tenon`, or the name of a joint at plan level"
 
 func jointKindNames() []string {
 	kinds := make([]string, len(JointKinds))
@@ -255,7 +258,7 @@ func jointWord(in Place, of string, field func(owner any) **Joint) Word {
 	return Word{
 		Names: names("joint"), In: in, Opens: InJoint,
 		Doc:     "the joint " + of,
-		Example: "joint rabbet 1/4 x 6mm",
+		Example: "joint tenon thick 5/16 long 1 1/4",
 		Slots:   append([]Slot{kindSlot("joint tenon", itself)}, jointSlots()...),
 		grow: func(d *decoder, owner any, s *lang.Statement) any {
 			to := field(owner)
