@@ -37,7 +37,7 @@ func (r *resolver) species(m *Material) {
 		return
 	}
 	near := r.nearest(said.Text, wood.Names)
-	f := r.fault(UnknownName, said.Span, "the shelf has no species %s%s", quoted(said.Text), didYouMean(near))
+	f := r.fault(UnknownName, said.Span, "no species is known by the name %s%s", quoted(said.Text), didYouMean(near))
 	if near != "" {
 		f.mend("write \""+near+"\"", said.Span, "\""+near+"\"")
 	}

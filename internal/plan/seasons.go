@@ -32,13 +32,9 @@ func (p *Plan) Seasons(m *Material) (humid, dry wood.Movement, ok bool) {
 		return humid, dry, false
 	}
 	c := &p.Climate
-	humid, ok1 := m.Species.Moves(m.cut(), p.Moisture(m), c.Humid.Moisture.Value)
-	dry, ok2 := m.Species.Moves(m.cut(), p.Moisture(m), c.Dry.Moisture.Value)
+	humid, ok1 := m.Species.Moves(m.Rings(), p.Moisture(m), c.Humid.Moisture.Value)
+	dry, ok2 := m.Species.Moves(m.Rings(), p.Moisture(m), c.Dry.Moisture.Value)
 	return humid, dry, ok1 && ok2
-}
-
-func (m *Material) cut() wood.Cut {
-	return map[string]wood.Cut{"flat": wood.Flat, "quarter": wood.Quarter, "rift": wood.Rift}[m.Sawn.Is]
 }
 
 // Across is the axis across the panel's grain, in which its width lies.
