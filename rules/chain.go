@@ -191,15 +191,12 @@ func called(it *plan.Item) string {
 	return it.Word
 }
 
-// titled is what a message calls a thing: `rail "head"`.
+// titled is what a message calls a thing, or all the alike things of a row: `rail "head"`.
 func titled(it *plan.Item) string {
-	switch {
-	case it.Row != "":
+	if it.Row != "" {
 		return it.Word + " " + quote(it.Row)
-	case it.Name.Text != "":
-		return it.Word + " " + quote(it.Name.Text)
 	}
-	return it.Word
+	return it.Called()
 }
 
 // addEnds adds what the joints at a member's ends take of its length.

@@ -65,12 +65,12 @@ common practice, no source.`,
 			default:
 				continue
 			}
-			f.Working = p.Paper().Start(long.Length, "tenon").Plus(relief(p), "for glue and chips").Equals("depth of the mortise").
+			f.Working = p.Paper().Start(long.Length, "tenon").Plus(p.Relief(), "for glue and chips").Equals("depth of the mortise").
 				Versus(deep.Length, "stated").Working()
 			if long.Span.Known() {
 				f.Notes = []diag.Note{{Span: long.Span, Message: "the tenon's length"}}
 			}
-			f.Fixes = []diag.Fix{{Title: fmt.Sprintf("write `mortise deep %s`", cutTo(p, deep.Span, long.Length+relief(p)))}}
+			f.Fixes = []diag.Fix{{Title: fmt.Sprintf("write `mortise deep %s`", cutTo(p, deep.Span, long.Length+p.Relief()))}}
 			pass.Report(f)
 		}
 	},

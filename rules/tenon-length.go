@@ -70,10 +70,10 @@ a thin post.`,
 			}
 			if mate := t.MateSize(); mate.Known() {
 				deepest := min(fraction(mate.Length, mortiseDeepest.Number), mate.Length-pass.Length(mortiseWall, t.subject))
-				if room := p.Tape.Floor(deepest - relief(p)); wood.Under(room, least) {
+				if room := p.Tape.Floor(deepest - p.Relief()); wood.Under(room, least) {
 					least = room
 					paper = p.Paper().Start(deepest, "as deep as "+called(&t.Mates[0].Item)+" may be mortised").
-						Minus(relief(p), "left empty below it").Equals("as long as there is room for")
+						Minus(p.Relief(), "left empty below it").Equals("as long as there is room for")
 				}
 			}
 			if !wood.Under(j.Long.Length, least) || j.Long.Length < pass.Length(stubLongest, t.subject) && tiedBySheet(t.of) {
@@ -87,14 +87,6 @@ a thin post.`,
 			})
 		}
 	},
-}
-
-// relief is what is left empty below a tenon by default: 1/16 (1.5 mm).
-func relief(p *plan.Plan) wood.Length {
-	if p.Tape.Metric {
-		return 3 * wood.Millimetre / 2
-	}
-	return wood.Inch / 16
 }
 
 // tiedBySheet reports whether a glued sheet beside a stick keeps its frame square.

@@ -119,7 +119,7 @@ func (r *resolver) boxWide(d *Drawer, side Length) Length {
 	case d.Slide.Said():
 		return Length{} // hung on a slide whose room is not known
 	}
-	return derived(opening.Size - d.Gap.Or(r.byTape(wood.Inch/16, 3*wood.Millimetre/2)).Length)
+	return derived(opening.Size - d.Gap.Or(r.plan.byTape(wood.Inch/16, 3*wood.Millimetre/2)).Length)
 }
 
 // boxHigh is how high the sides stand: as stated, else the opening less what the slide
@@ -136,7 +136,7 @@ func (r *resolver) boxHigh(d *Drawer) Length {
 	if d.Slide.To != nil {
 		room = d.Slide.To.HighLess
 	}
-	return derived(opening.Size - room.Or(r.byTape(wood.Inch/4, 6*wood.Millimetre)).Length)
+	return derived(opening.Size - room.Or(r.plan.byTape(wood.Inch/4, 6*wood.Millimetre)).Length)
 }
 
 // cornerJoint is the joint between the sides and the front or the back.
@@ -205,7 +205,7 @@ func (r *resolver) grooveWide(b *DrawerBottom) Length {
 // bottom is a drawer's bottom: between the sides and into their grooves less a gap, from
 // the groove of the front to the end of the sides, or into a groove of the back.
 func (r *resolver) bottom(d *Drawer, b *DrawerBottom, between, long, beyond, frontThick, backThick Length, grooved bool) *BoxPart {
-	gap := Length{Length: r.byTape(wood.Inch/32, wood.Millimetre), How: Default}
+	gap := Length{Length: r.plan.byTape(wood.Inch/32, wood.Millimetre), How: Default}
 	wide := less(addUp(between, b.Groove.Deep, b.Groove.Deep), gap)
 	inside := less(addUp(long, beyond), frontThick) // behind the front, to the end of the sides
 	deep := addUp(inside, b.Groove.Deep)

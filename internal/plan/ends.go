@@ -41,7 +41,7 @@ func (r *resolver) facesFront(n Node) {
 	if it.In.Kind == Frame || !between(n, Behind) || between(n, Across) {
 		return
 	}
-	f := r.fault(UnknownWord, it.Name.Span, "%s does not stand here: it would face sideways, between what is before it and what is behind it", it.called())
+	f := r.fault(UnknownWord, it.Name.Span, "%s does not stand here: it would face sideways, between what is before it and what is behind it", it.Called())
 	f.Subject = PathOf(n)
 	f.Fixes = []diag.Fix{{Title: "draw that side as a frame of its own, and place it: `frame left part end-frame`"}}
 }
@@ -257,13 +257,16 @@ func (r *resolver) cutJointRings() {
 	}
 }
 
-// trim is what a through tenon stands beyond its mate, to be levelled, and how much deeper
-// than its tenon a mortise is: 1/16 (1.5 mm).
-func (r *resolver) trim() wood.Length { return r.byTape(wood.Inch/16, 3*wood.Millimetre/2) }
+// Relief is what a mortise is deeper than its tenon where the plan does not say, for glue
+// and chips, and what a through tenon stands beyond its mate, to be levelled: 1/16 (1.5 mm).
+func (p *Plan) Relief() wood.Length { return p.byTape(wood.Inch/16, 3*wood.Millimetre/2) }
 
 // byTape is one default for plans in inches and its like for plans in millimetres.
-func (r *resolver) byTape(inch, metric wood.Length) wood.Length {
-	return r.plan.byTape(inch, metric)
+func (p *Plan) byTape(inch, metric wood.Length) wood.Length {
+	if p.Tape.Metric {
+		return metric
+	}
+	return inch
 }
 
 // fillJoint gives a joint the figures that its kind works out from what it joins: how much
@@ -276,13 +279,13 @@ func (r *resolver) fillJoint(j *Joint, mate, thick Length) {
 	switch j.Kind.Is {
 	case Tenon:
 		if j.Through.On && mate.Known() {
-			j.Long = j.Long.Or(mate.Length + r.trim())
+			j.Long = j.Long.Or(mate.Length + r.plan.Relief())
 		}
 		if j.Mortise == nil {
 			j.Mortise = &Mortise{Span: j.Span}
 		}
 		if j.Long.Known() && !j.Through.On {
-			j.Mortise.Deep = j.Mortise.Deep.Or(j.Long.Length + r.trim())
+			j.Mortise.Deep = j.Mortise.Deep.Or(j.Long.Length + r.plan.Relief())
 		}
 		if j.Thick.Known() {
 			j.Mortise.Thick = j.Mortise.Thick.Or(j.Thick.Length)

@@ -56,13 +56,13 @@ func (r *resolver) missingGap(n Node, fit Fit, edges [4]Edge) {
 	var f *fault
 	switch {
 	case edges[i].Shared:
-		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap to its neighbour is, since nothing stands between them", it.called())
+		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap to its neighbour is, since nothing stands between them", it.Called())
 		f.Fixes = []diag.Fix{{Title: "write `" + gap + "`"}}
 	case fit.Kind.Is == "overlay":
-		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how far it laps the edges of its opening", it.called())
+		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how far it laps the edges of its opening", it.Called())
 		f.Fixes = []diag.Fix{{Title: "write `" + lap + "`"}}
 	default:
-		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap round it is", it.called())
+		f = r.fault(MissingValue, it.Name.Span, "%s needs to say how wide the gap round it is", it.Called())
 		f.Fixes = []diag.Fix{{Title: "write `" + gap + "`"}}
 	}
 	f.Subject = PathOf(n)
@@ -200,7 +200,7 @@ func (r *resolver) fillPanel(p *Panel) {
 	if p.Gap.Deep.How != Unknown && p.Gap.Across.How == Unknown {
 		*across = p.Gap.Deep // one gap for both ways
 	}
-	small := Length{Length: r.byTape(wood.Inch/32, wood.Millimetre), How: Default}
+	small := Length{Length: r.plan.byTape(wood.Inch/32, wood.Millimetre), How: Default}
 	if along.How == Unknown {
 		*along = small
 	}
@@ -276,7 +276,7 @@ func (p *Panel) Into(side Side) Length {
 // fillGlass works out a pane: the sight size, and what lies in each rabbet, less a gap of
 // 1/8 (3 mm) in all unless another is said: common practice, no source.
 func (r *resolver) fillGlass(g *Glass) {
-	gap := Length{Length: r.byTape(wood.Inch/8, 3*wood.Millimetre), How: Default}
+	gap := Length{Length: r.plan.byTape(wood.Inch/8, 3*wood.Millimetre), How: Default}
 	g.GapUsed = Pair{Across: gap, Deep: gap}
 	if r.needAll(&g.Gap.Across, &g.Gap.Deep); g.Gap.Deep.How != Unknown {
 		g.GapUsed = g.Gap

@@ -551,7 +551,7 @@ func (r *resolver) missing(a *Assembly) {
 				continue
 			}
 			what, _ := m.crossSize(list)
-			f := r.fault(MissingValue, m.Name.Span, "%s needs to say how %s it is along its list", m.called(), what)
+			f := r.fault(MissingValue, m.Name.Span, "%s needs to say how %s it is along its list", m.Called(), what)
 			f.Subject = PathOf(m)
 			f.Fixes = []diag.Fix{{Title: "write its size after the name, such as `" + m.Word + " " + m.Name.Text + " 2 1/4`"}}
 			told = m.Name.Span
@@ -563,13 +563,13 @@ func (r *resolver) missing(a *Assembly) {
 			}
 			told = m.Name.Span
 			if a.Kind == Frame && list == m.Grain {
-				f := r.fault(UnknownWord, m.Name.Span, "%s does not stand here: it is upright, and its list goes down", m.called())
+				f := r.fault(UnknownWord, m.Name.Span, "%s does not stand here: it is upright, and its list goes down", m.Called())
 				f.Subject = PathOf(m)
 				f.Fixes = []diag.Fix{{Title: "write `rail` for what lies between things one above the other, or put them side by side in `across`"}}
 				break
 			}
 			what, such := m.crossSize(axis)
-			f := r.fault(MissingValue, m.Name.Span, "%s needs to say how %s it is", m.called(), what)
+			f := r.fault(MissingValue, m.Name.Span, "%s needs to say how %s it is", m.Called(), what)
 			f.Subject = PathOf(m)
 			f.Fixes = []diag.Fix{{Title: "write `" + such + "`"}}
 			break

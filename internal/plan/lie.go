@@ -2,8 +2,6 @@ package plan
 
 // How a blank lies in its assembly, and the way of a place from an assembly into a blank.
 
-import "plancheck/internal/wood"
-
 // lie is how a blank lies in an assembly, by its Dimension: along which axis, between which two
 // planes, and whether it is measured from the far one.
 type lie struct {
@@ -159,12 +157,4 @@ func begin(size Length) Extent { return stretch(derived(0), size) }
 func half(l Length) Length {
 	l.Length /= 2
 	return l
-}
-
-// byTape is one default for plans in inches and its like for plans in millimetres.
-func (p *Plan) byTape(inch, metric wood.Length) wood.Length {
-	if p.Tape.Metric {
-		return metric
-	}
-	return inch
 }

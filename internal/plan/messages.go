@@ -361,8 +361,8 @@ func (s *Slot) wants() string {
 	return "a value"
 }
 
-// called is what a message calls a thing of a layout: `rail "head"`, or its word alone.
-func (i *Item) called() string {
+// Called is what a message calls a thing of a layout: `rail "head"`, or its word alone.
+func (i *Item) Called() string {
 	if i.Name.Text == "" {
 		return i.Word
 	}

@@ -168,7 +168,7 @@ func (r *resolver) shape() {
 				}
 			case *Placed:
 				if !n.Part.Said() && n.Word != "build" { // a build that draws no such thing has been reported
-					f := r.fault(MissingValue, n.Name.Span, "%s needs to say which one it is", n.called())
+					f := r.fault(MissingValue, n.Name.Span, "%s needs to say which one it is", n.Called())
 					f.Subject = PathOf(n)
 					f.Fixes = []diag.Fix{{Title: "write `" + n.Word + " " + n.Name.Text + " part end-" + n.Word + "`, with the name under which it is drawn"}}
 				}
