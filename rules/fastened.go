@@ -171,15 +171,6 @@ func heldFast(pass *Pass, t wood.Length, subject string) diag.Severity {
 	return 0
 }
 
-// upTo is a size rounded up to a mark of the tape.
-func upTo(p *plan.Plan, l wood.Length) wood.Length {
-	down := p.Tape.Floor(l)
-	if wood.Over(l, down) {
-		return down + p.Tape.Finest()
-	}
-	return down
-}
-
 // distant says a distance from where a board is held.
 func distant(p *plan.Plan, d wood.Length, held string) string {
 	if held == "centre" {

@@ -32,6 +32,15 @@ func exact(p *plan.Plan, l wood.Length) string {
 	return p.Show(l) + " (≈ " + p.Tape.Nearest(l) + ")"
 }
 
+// upTo is a size rounded up to a mark of the tape.
+func upTo(p *plan.Plan, l wood.Length) wood.Length {
+	down := p.Tape.Floor(l)
+	if wood.Over(l, down) {
+		return down + p.Tape.Finest()
+	}
+	return down
+}
+
 // cutTo is the length to write in a plan: the nearest mark where that agrees with what is
 // worked out. It bears its unit where the place where it is written may have another.
 func cutTo(p *plan.Plan, said diag.Span, l wood.Length) string {

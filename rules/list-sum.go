@@ -47,11 +47,11 @@ climate { shop 8% ; dry 6% ; humid 11% }
 			switch l.Sum.State {
 			case plan.TooMuch:
 				f.Message = fmt.Sprintf("what stands %s adds up to %s, %s more than there is room for",
-					where, p.Show(l.Sum.Fixed), p.Show(over))
+					where, p.Show(l.Sum.Fixed), exact(p, over))
 				f.Fixes = []diag.Fix{{Title: fmt.Sprintf("take %s off one of these sizes, or leave an opening without a number", p.Show(over))}}
 			case plan.TooLittle:
 				f.Message = fmt.Sprintf("what stands %s adds up to %s, %s less than there is room for",
-					where, p.Show(l.Sum.Fixed), p.Show(-over))
+					where, p.Show(l.Sum.Fixed), exact(p, -over))
 				f.Fixes = []diag.Fix{{Title: fmt.Sprintf("add %s to one of these sizes, leave an opening without a number, or say `space` where nothing stands", p.Show(-over))}}
 			case plan.NothingLeft:
 				f.Message = fmt.Sprintf("nothing is left for %s: the rest of what stands %s takes %s of %s",

@@ -57,14 +57,15 @@ case books {
 				if deep.How != plan.Written || !wood.Under(deep.Length, thick.Length-p.Tape.Tolerance()) {
 					continue
 				}
+				enough := cutTo(p, deep.Span, upTo(p, thick.Length))
 				pass.Report(diag.Finding{
 					Subject: plan.PathOf(n),
 					Span:    deep.Span,
 					Message: fmt.Sprintf("the rabbet runs %s from the edge, but %s is %s thick and stands %s out behind",
-						p.ShowSaid(deep), titled(&n.Item), p.ShowSaid(thick), p.Show(thick.Length-deep.Length)),
+						p.ShowSaid(deep), titled(&n.Item), p.ShowSaid(thick), exact(p, thick.Length-deep.Length)),
 					Fixes: []diag.Fix{{
-						Title: "write `" + cutTo(p, deep.Span, thick.Length) + "` from the edge, or more",
-						Edits: []diag.Edit{{Span: deep.Span, Text: cutTo(p, deep.Span, thick.Length)}},
+						Title: "write `" + enough + "` from the edge, or more",
+						Edits: []diag.Edit{{Span: deep.Span, Text: enough}},
 					}},
 				})
 				break
