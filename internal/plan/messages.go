@@ -57,9 +57,23 @@ func (d *decoder) unknownWord(levels []level, word string, at diag.Span) (near s
 		d.fault(UnknownWord, at, "`%s` is no setting %s: write `(%s)` if its value is meant", word, where, word)
 	default:
 		f := d.fault(UnknownWord, at, "`%s` is no word that stands %s", word, where)
-		f.Fixes = []diag.Fix{{Title: "write one of " + quotedList(few(known()))}}
+		f.Fixes = []diag.Fix{{Title: d.oneOf(levels)}}
 	}
 	return near
+}
+
+// oneOf offers some of what may stand in a block. A block of one word is asked again and
+// again where a text is no plan, and is answered from what was put together first.
+func (r *resolver) oneOf(levels []level) string {
+	block := level{place: levels[0].place, word: levels[0].word}
+	if len(levels) == 1 && r.offers[block] != "" {
+		return r.offers[block]
+	}
+	offer := "write one of " + quotedList(few(wordsAt(levels)))
+	if len(levels) == 1 {
+		r.offers[block] = offer
+	}
+	return offer
 }
 
 // wordsAt is every word and setting that a line may begin with.

@@ -31,6 +31,7 @@ type resolver struct {
 	unknowns    map[unknown]int // the finding that says so
 	noThickness map[any]bool    // the materials, and assemblies without one, whose boards were asked how thick they are
 
+	offers  map[level]string   // what may stand in the block of a word, for messages
 	gapless map[*Assembly]bool // a door or a front in it was asked for its gap
 
 	shaping    bool // rows are being set out, and nothing can be measured yet
@@ -54,6 +55,7 @@ func Resolve(tree *lang.Tree, open Opener) (*Plan, []diag.Finding) {
 		plan: &Plan{File: tree.File}, open: open,
 		files: make(map[string]*source), looped: make(map[diag.Span]bool), joints: make(map[jointSaid]*Joint),
 		unknowns: make(map[unknown]int), noThickness: make(map[any]bool), gapless: make(map[*Assembly]bool),
+		offers: make(map[level]string),
 	}
 	src := &source{file: tree.File, unit: r.unitOf(tree)}
 	r.plan.Tape.Metric = src.unit == wood.Millimetre
