@@ -47,12 +47,18 @@ const (
 	Hygiene
 	Lengths
 	Tenons
+	Joints
+	Cuts
 	Movement
 	Layups
+	Making
 )
 
 func (g Group) String() string {
-	return [...]string{"", "the text of a plan", "a plan in order", "lengths", "mortise and tenon", "movement", "layups and pressing"}[g]
+	return [...]string{
+		"", "the text of a plan", "a plan in order", "lengths", "mortise and tenon", "other joints", "cuts against one another",
+		"movement", "layups and pressing", "making it",
+	}[g]
 }
 
 // Pass is one rule's look at one plan.
