@@ -33,7 +33,7 @@ file that is given. The word check may be left out.`,
   cat cabinet.plan | plancheck -`,
 		ValidArgsFunction: planFiles,
 	}
-	format := choose(cmd, "format", "text", "text to read (the default), or json for programs", "text", "json")
+	format := choose(cmd, "format", "text", "text (the default), json, or sarif for code hosts", "text", "json", "sarif")
 	color := choose(cmd, "color", report.ColorAuto, "auto (the default): on a terminal, unless NO_COLOR is set",
 		report.ColorAuto, report.ColorAlways, report.ColorNever)
 	failOn := choose(cmd, "fail-on", diag.Warning.String(), "exit 1 from this severity up (by default from warning)",
@@ -48,9 +48,12 @@ file that is given. The word check may be left out.`,
 			s.complain(f)
 		}
 		var err error
-		if format.is == "json" {
+		switch format.is {
+		case "json":
 			err = report.JSON(s.out, outcome)
-		} else {
+		case "sarif":
+			err = report.SARIF(s.out, outcome, releaseVersion())
+		default:
 			err = report.Text(s.out, outcome, s.colored(color.is))
 		}
 		switch {

@@ -6,14 +6,12 @@ import (
 	"bytes"
 	"cmp"
 	"fmt"
+	"io"
 	"slices"
-	"strconv"
-	"strings"
 
 	"github.com/spf13/cobra"
 
-	"plancheck/internal/wood"
-	"plancheck/lang"
+	"plancheck/internal/report"
 	"plancheck/rules"
 )
 
@@ -49,52 +47,10 @@ brackets behind each of its findings.`,
 				}
 				return fmt.Errorf("there is no rule %q; `plancheck rules` lists them", args[0])
 			}
-			_, err := s.out.Write(explain(r))
+			_, err := io.WriteString(s.out, report.Explain(r))
 			return err
 		},
 	}
-}
-
-func explain(r *rules.Rule) []byte {
-	var b bytes.Buffer
-	fmt.Fprintf(&b, "%s (%s): %s\n\n%s\n", r.Name, r.Severity, r.Summary, strings.TrimSpace(r.Doc))
-	section := func(head, text string) {
-		if text = strings.Trim(text, "\n"); text != "" {
-			fmt.Fprintf(&b, "\n%s\n\n  %s\n", head, strings.ReplaceAll(text, "\n", "\n  "))
-		}
-	}
-	section("It finds this:", r.Bad)
-	section("Put right:", r.Good)
-	section("Looks like it, and is sound:", r.Sound)
-	var figures strings.Builder
-	for _, f := range r.Figures {
-		fmt.Fprintf(&figures, "%s %s: %s (%s: %s)\n", f.Name, amount(f), f.Why, f.Basis, f.Source)
-		if f.Basis.Settable() {
-			fmt.Fprintf(&figures, "  otherwise in your shop: limit %s %s VALUE \"the reason\"\n", r.Name, f.Name)
-		}
-	}
-	section("Figures", figures.String())
-	section("Sources", r.Sources)
-	if r.Always {
-		fmt.Fprintf(&b, "\nIt cannot be silenced.\n")
-	} else {
-		fmt.Fprintf(&b, "\nWhere the piece is right as it is, write why:\n\n  allow %s \"the reason\"\n", r.Name)
-	}
-	return b.Bytes()
-}
-
-// amount is what a figure comes to: a length in inches and in millimetres, anything else as
-// a plan writes it in the base unit of what it measures.
-func amount(f *rules.Figure) string {
-	if f.Dim == lang.Length {
-		inch, metric := wood.Tape{Mark: wood.Inch / 64}, wood.Tape{Metric: true}
-		return fmt.Sprintf("%s (%s)", inch.ShowUnit(f.Length), metric.ShowUnit(cmp.Or(f.Metric, f.Length)))
-	}
-	unit := map[lang.Dim]string{
-		lang.Percent: "%", lang.Temperature: "C", lang.Angle: "deg", lang.Weight: "kg", lang.Force: "N", lang.Torque: "Nm",
-		lang.Pressure: "Pa", lang.LineLoad: "kg/m", lang.Density: "kg/m3", lang.Time: "s",
-	}[f.Dim]
-	return strconv.FormatFloat(f.Number, 'g', -1, 64) + unit
 }
 
 func newRules(s *streams) *cobra.Command {

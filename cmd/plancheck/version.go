@@ -7,6 +7,7 @@ import (
 	"io"
 	"runtime"
 	"runtime/debug"
+	"strings"
 
 	"github.com/spf13/cobra"
 )
@@ -38,4 +39,12 @@ func versionName() string {
 		return info.Main.Version
 	}
 	return "(unknown)"
+}
+
+// releaseVersion is the version of a release, which is a number; "" of other builds.
+func releaseVersion() string {
+	if v := strings.TrimPrefix(versionName(), "v"); v[0] >= '0' && v[0] <= '9' {
+		return v
+	}
+	return ""
 }

@@ -66,6 +66,11 @@ func (p *printer) line(parts ...string) {
 func (p *printer) finding(f *diag.Finding) {
 	p.line(on(p.faint, place(f.Span)), on(p.severity[f.Severity], f.Severity.String()), ": ",
 		Plain(f.Message), " ", on(p.faint, "["+Plain(f.Rule)+"]"))
+	p.below(f)
+}
+
+// below is what stands under a finding's first line.
+func (p *printer) below(f *diag.Finding) {
 	p.working(f.Working)
 	for _, n := range f.Notes {
 		if n.Span.Known() {

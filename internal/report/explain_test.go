@@ -1,23 +1,24 @@
-package main
+package report_test
 
 import (
 	"strings"
 	"testing"
 
 	"plancheck/internal/diag"
+	"plancheck/internal/report"
 	"plancheck/internal/wood"
 	"plancheck/lang"
 	"plancheck/rules"
 )
 
 func TestExplainShowsFigures(t *testing.T) {
-	got := string(explain(&rules.Rule{
+	got := report.Explain(&rules.Rule{
 		Name: "thin-tenon", Severity: diag.Warning, Summary: "a tenon is thin", Doc: "It snaps.\n", Bad: "bad\n", Good: "good\n",
 		Figures: []*rules.Figure{
 			{Name: "least", Why: "what holds", Basis: rules.Practice, Source: "benches", Dim: lang.Length, Length: wood.Inch * 3 / 16},
 			{Name: "share", Why: "of the rail", Basis: rules.Published, Source: "a handbook", Dim: lang.Percent, Number: 33.5},
 		},
-	}))
+	})
 	for _, want := range []string{
 		"thin-tenon (warning): a tenon is thin\n\nIt snaps.\n",
 		"\nPut right:\n\n  good\n",
