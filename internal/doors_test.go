@@ -40,7 +40,7 @@ var doors = []door{
 		[]string{"internal/diag", "lang", "internal/wood", "internal/plan", "rules", "internal/report"},
 		[]string{
 			"github.com/spf13/cobra", "github.com/spf13/pflag", "golang.org/x/term",
-			"github.com/google/renameio/v2", "github.com/rogpeppe/go-internal/diff",
+			"github.com/fsnotify/fsnotify", "github.com/rogpeppe/go-internal/diff",
 		},
 	},
 }

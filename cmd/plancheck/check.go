@@ -3,6 +3,7 @@ package main
 // plancheck check: the findings of every plan.
 
 import (
+	"errors"
 	"runtime"
 	"slices"
 	"sync"
@@ -30,6 +31,9 @@ file that is given. The word check may be left out.`,
   plancheck jobs/*.plan shop
   plancheck --fail-on error jobs
   plancheck --format json jobs > findings.json
+  plancheck --fix cabinet.plan                     write the mends that change no size
+  plancheck --fix=rail-length cabinet.plan         … and those of one rule, whatever they change
+  plancheck --fix=rail-length --dry-run cabinet.plan
   cat cabinet.plan | plancheck -`,
 		ValidArgsFunction: planFiles,
 	}
@@ -38,33 +42,55 @@ file that is given. The word check may be left out.`,
 		report.ColorAuto, report.ColorAlways, report.ColorNever)
 	failOn := choose(cmd, "fail-on", diag.Warning.String(), "exit 1 from this severity up (by default from warning)",
 		diag.Advice.String(), diag.Warning.String(), diag.Error.String())
+	fix := cmd.Flags().String("fix", "", "write mends: the safe ones, and those of the named rules")
+	cmd.Flags().Lookup("fix").NoOptDefVal = safely
+	dry := cmd.Flags().Bool("dry-run", false, "with --fix: show what would be written, and write nothing")
+
+	again := cmd.Flags().Bool("watch", false, "check again whenever a plan is saved, until Ctrl-C")
 
 	cmd.RunE = func(_ *cobra.Command, paths []string) error {
-		if len(paths) == 0 {
-			return errNoPath
-		}
-		outcome := check(paths, s)
-		for _, f := range outcome.Failures {
-			s.complain(f)
-		}
-		var err error
-		switch format.is {
-		case "json":
-			err = report.JSON(s.out, outcome)
-		case "sarif":
-			err = report.SARIF(s.out, outcome, releaseVersion())
-		default:
-			err = report.Text(s.out, outcome, s.colored(color.is))
-		}
 		switch {
-		case err != nil:
-			return err
-		case len(outcome.Failures) > 0:
-			return errFailed
-		case blocks(outcome.Findings, failOn.is):
-			return errFound
+		case len(paths) == 0:
+			return errNoPath
+		case *dry && *fix == "":
+			return errors.New("--dry-run shows what --fix would write; say --fix too")
+		case *again && *fix != "":
+			return errors.New("take one of --watch and --fix")
+		case *again && slices.Contains(paths, standardInput):
+			return errors.New("--watch needs files; standard input is read once")
+		case *fix != "":
+			if done, err := fixAll(paths, *fix, *dry, s); done || err != nil {
+				return err
+			}
 		}
-		return nil
+		say := func() error {
+			outcome := check(paths, s)
+			for _, f := range outcome.Failures {
+				s.complain(f)
+			}
+			var err error
+			switch format.is {
+			case "json":
+				err = report.JSON(s.out, outcome)
+			case "sarif":
+				err = report.SARIF(s.out, outcome, releaseVersion())
+			default:
+				err = report.Text(s.out, outcome, s.colored(color.is))
+			}
+			switch {
+			case err != nil:
+				return err
+			case len(outcome.Failures) > 0:
+				return errFailed
+			case blocks(outcome.Findings, failOn.is):
+				return errFound
+			}
+			return nil
+		}
+		if *again {
+			return watch(paths, s, say)
+		}
+		return say()
 	}
 	return cmd
 }

@@ -42,15 +42,19 @@ brackets behind each of its findings.`,
 		RunE: func(_ *cobra.Command, args []string) error {
 			r := rules.Find(args[0])
 			if r == nil {
-				if near := rules.Nearest(args[0]); near != "" {
-					return fmt.Errorf("there is no rule %q; did you mean %q?", args[0], near)
-				}
-				return fmt.Errorf("there is no rule %q; `plancheck rules` lists them", args[0])
+				return unknownRule(args[0])
 			}
 			_, err := io.WriteString(s.out, report.Explain(r))
 			return err
 		},
 	}
+}
+
+func unknownRule(name string) error {
+	if near := rules.Nearest(name); near != "" {
+		return fmt.Errorf("there is no rule %q; did you mean %q?", name, near)
+	}
+	return fmt.Errorf("there is no rule %q; `plancheck rules` lists them", name)
 }
 
 func newRules(s *streams) *cobra.Command {

@@ -70,7 +70,7 @@ be done.`,
 				case *write:
 					err = rewrite(src, after, s)
 				case *differ:
-					_, err = s.out.Write(plainDiff(src.name, before, after))
+					_, err = s.out.Write(plainDiff(src.name, before, after, "formatted"))
 				case *check, *list:
 					_, err = fmt.Fprintln(s.out, report.Plain(src.name))
 				}
@@ -111,9 +111,10 @@ func formatted(src source, s *streams) (before, after string, err error) {
 	return file.Text, lang.Format(tree), nil
 }
 
-func plainDiff(name, before, after string) []byte {
+// plainDiff is what differs between a file and what would be written, line by line.
+func plainDiff(name, before, after, how string) []byte {
 	name = report.Plain(name)
-	return diff.Diff(name, []byte(before), name+" (formatted)", []byte(after))
+	return diff.Diff(name, []byte(before), name+" ("+how+")", []byte(after))
 }
 
 // rewrite replaces a plan's file, or writes to standard output what came from standard input.
