@@ -38,14 +38,13 @@ file that is given. The word check may be left out.`,
 		ValidArgsFunction: planFiles,
 	}
 	format := choose(cmd, "format", "text", "text (the default), json, or sarif for code hosts", "text", "json", "sarif")
-	color := choose(cmd, "color", report.ColorAuto, "auto (the default): on a terminal, unless NO_COLOR is set",
-		report.ColorAuto, report.ColorAlways, report.ColorNever)
-	failOn := choose(cmd, "fail-on", diag.Warning.String(), "exit 1 from this severity up (by default from warning)",
-		diag.Advice.String(), diag.Warning.String(), diag.Error.String())
+	color := colorFlag(cmd)
+	failOn := failOnFlag(cmd)
 	fix := cmd.Flags().String("fix", "", "write mends: the safe ones, and those of the named rules")
 	cmd.Flags().Lookup("fix").NoOptDefVal = safely
 	dry := cmd.Flags().Bool("dry-run", false, "with --fix: show what would be written, and write nothing")
 
+	since := cmd.Flags().String("since", "", "report only what was not found at this revision in git")
 	again := cmd.Flags().Bool("watch", false, "check again whenever a plan is saved, until Ctrl-C")
 
 	cmd.RunE = func(_ *cobra.Command, paths []string) error {
@@ -63,8 +62,15 @@ file that is given. The word check may be left out.`,
 				return err
 			}
 		}
+		if *since != "" {
+			for _, path := range paths {
+				if err := knownRevision(*since, folderOf(path)); err != nil {
+					return err
+				}
+			}
+		}
 		say := func() error {
-			outcome := check(paths, s)
+			outcome := check(paths, *since, s)
 			for _, f := range outcome.Failures {
 				s.complain(f)
 			}
@@ -95,6 +101,16 @@ file that is given. The word check may be left out.`,
 	return cmd
 }
 
+func colorFlag(cmd *cobra.Command) *choice {
+	return choose(cmd, "color", report.ColorAuto, "auto (the default): on a terminal, unless NO_COLOR is set",
+		report.ColorAuto, report.ColorAlways, report.ColorNever)
+}
+
+func failOnFlag(cmd *cobra.Command) *choice {
+	return choose(cmd, "fail-on", diag.Warning.String(), "exit 1 from this severity up (by default from warning)",
+		diag.Advice.String(), diag.Warning.String(), diag.Error.String())
+}
+
 // blocks reports whether a finding is at or above a severity.
 func blocks(findings []diag.Finding, severity string) bool {
 	for i := range findings {
@@ -108,8 +124,9 @@ func blocks(findings []diag.Finding, severity string) bool {
 }
 
 // check checks what paths stand for, several plans at a time, and sets the findings down
-// in the order in which the paths were given.
-func check(paths []string, s *streams) *report.Outcome {
+// in the order in which the paths were given. With since, findings that were there at that revision
+// are counted, and left out.
+func check(paths []string, since string, s *streams) *report.Outcome {
 	sources, failures := gather(paths)
 	results := make([]result, len(sources))
 	var next atomic.Int64
@@ -117,7 +134,7 @@ func check(paths []string, s *streams) *report.Outcome {
 	for range min(runtime.GOMAXPROCS(0), len(sources)) {
 		busy.Go(func() {
 			for i := next.Add(1) - 1; int(i) < len(sources); i = next.Add(1) - 1 {
-				results[i] = checkOne(sources[i], s)
+				results[i] = checkOne(sources[i], since, s)
 			}
 		})
 	}
@@ -131,6 +148,7 @@ func check(paths []string, s *streams) *report.Outcome {
 		}
 		outcome.Checked.Add(r.checked)
 		outcome.Findings = append(outcome.Findings, r.findings...)
+		outcome.Older += r.older
 	}
 	if len(results) > 1 {
 		outcome.Findings = once(outcome.Findings)
@@ -142,12 +160,22 @@ func check(paths []string, s *streams) *report.Outcome {
 // takes no more room than its findings.
 type result struct {
 	findings []diag.Finding
+	older    int // findings that were there before, and are left out
 	checked  report.Checked
 	err      error
 }
 
-func checkOne(src source, s *streams) result {
+func checkOne(src source, since string, s *streams) result {
 	_, r := judge(src, s)
+	if since == "" || len(r.findings) == 0 || src.name == standardInputName {
+		return r
+	}
+	before := src
+	before.at = since
+	_, old := judge(before, s)
+	if old.err == nil { // a plan that is new since then has only new findings
+		r.findings, _, r.older = report.Since(old.findings, r.findings, report.Named)
+	}
 	return r
 }
 

@@ -32,6 +32,7 @@ type source struct {
 	name   string // as a person knows it
 	folder string // what the plan uses must lie in here
 	inside string // path in the folder; "" where the plan was named by itself
+	at     string // the revision in git at which it is read; "" for the file as it is
 }
 
 // gather lists the plans that paths stand for: files, folders (every *.plan below, in order,
@@ -112,7 +113,11 @@ func plansBelow(folder string) (found []source, failures []report.Failure) {
 // read takes in the plan's text.
 func (s source) read(stdin io.Reader) (*diag.File, error) {
 	from := stdin
-	if s.name != standardInputName {
+	switch {
+	case s.at != "":
+		text, err := textAt(s.at, s.folder, cmp.Or(s.inside, filepath.Base(s.name)), largest)
+		return diag.NewFile(s.name, text), err
+	case s.name != standardInputName:
 		file, err := s.open()
 		if err != nil {
 			return nil, reason(err)
@@ -155,11 +160,12 @@ func readAll(r io.Reader, most int64) (string, error) {
 // shelf opens the files that one plan uses, and nothing outside its folder.
 type shelf struct {
 	folder string
+	at     string   // the revision in git at which they are read; "" for the files as they are
 	root   *os.Root // opened when it is first needed
 	left   int64    // how many bytes may still be read
 }
 
-func (s source) shelf() *shelf { return &shelf{folder: s.folder, left: largest} }
+func (s source) shelf() *shelf { return &shelf{folder: s.folder, at: s.at, left: largest} }
 
 func (s *shelf) Close() {
 	if s.root != nil {
@@ -180,31 +186,39 @@ func (s *shelf) open(from *diag.File, name string) (*diag.File, error) {
 	if filepath.IsAbs(filepath.FromSlash(name)) || !filepath.IsLocal(inside) {
 		return nil, fmt.Errorf("it lies outside the folder %q; give plancheck a folder that holds both", s.folder)
 	}
-	if s.root == nil {
-		root, err := os.OpenRoot(s.folder)
-		if err != nil {
-			return nil, reason(err)
-		}
-		s.root = root
-	}
-	info, err := s.root.Stat(inside)
-	if err != nil {
-		return nil, reason(err)
-	}
-	if !info.Mode().IsRegular() {
-		return nil, errors.New("it is not a file")
-	}
-	file, err := s.root.Open(inside)
-	if err != nil {
-		return nil, reason(err)
-	}
-	defer file.Close()
-	text, err := readAll(file, s.left)
+	text, err := s.text(inside)
 	if err != nil {
 		return nil, err
 	}
 	s.left -= int64(len(text))
 	return diag.NewFile(filepath.Join(s.folder, inside), text), nil
+}
+
+// text is what a file in the folder says.
+func (s *shelf) text(inside string) (string, error) {
+	if s.at != "" {
+		return textAt(s.at, s.folder, inside, s.left)
+	}
+	if s.root == nil {
+		root, err := os.OpenRoot(s.folder)
+		if err != nil {
+			return "", reason(err)
+		}
+		s.root = root
+	}
+	info, err := s.root.Stat(inside)
+	if err != nil {
+		return "", reason(err)
+	}
+	if !info.Mode().IsRegular() {
+		return "", errors.New("it is not a file")
+	}
+	file, err := s.root.Open(inside)
+	if err != nil {
+		return "", reason(err)
+	}
+	defer file.Close()
+	return readAll(file, s.left)
 }
 
 var _ plan.Opener = (*shelf)(nil).open

@@ -94,9 +94,9 @@ func concerns(event fsnotify.Event) bool {
 func foldersOf(paths []string) []string {
 	var folders []string
 	for _, path := range paths {
-		info, err := os.Stat(path)
-		if err != nil || !info.IsDir() {
-			folders = append(folders, filepath.Dir(path))
+		folder := folderOf(path)
+		if folder != path {
+			folders = append(folders, folder)
 			continue
 		}
 		filepath.WalkDir(path, func(below string, d fs.DirEntry, err error) error {
@@ -111,4 +111,12 @@ func foldersOf(paths []string) []string {
 		})
 	}
 	return folders
+}
+
+// folderOf is a path itself where it is a folder, else the folder that it lies in.
+func folderOf(path string) string {
+	if info, err := os.Stat(path); err == nil && info.IsDir() {
+		return path
+	}
+	return filepath.Dir(path)
 }

@@ -35,22 +35,20 @@ const Version = 1
 //	  fixes      a list of {title, safe, edits}; safe: changes no size and loses no comment;
 //	             edits is a list of {text, file, line …}: put text in place of what stands there
 //	failures   a list of {path, message}: what could not be checked at all
-//	summary    {files, errors, warnings, advice, parts, joints, unchecked}: plans checked,
-//	           findings by severity, parts and joints looked at, and how many stated sizes could not be
-//	           worked out, so that what leans on them was not checked
+//	summary    {files, errors, warnings, advice, parts, joints, unchecked, older}: plans checked,
+//	           findings by severity, parts and joints looked at, how many stated sizes could not be
+//	           worked out, so that what leans on them was not checked, and how many findings are left out
+//	           since they were there at an earlier revision
 func JSON(w io.Writer, o *Outcome) error {
 	out := jsonOutcome{
 		Version:  Version,
-		Findings: make([]jsonFinding, 0, len(o.Findings)),
+		Findings: toJSONs(o.Findings),
 		Failures: make([]jsonFailure, 0, len(o.Failures)),
 		Summary: jsonSummary{
 			Files:  o.Checked.Files,
 			Errors: o.count(diag.Error), Warnings: o.count(diag.Warning), Advice: o.count(diag.Advice),
-			Parts: o.Checked.Parts, Joints: o.Checked.Joints, Unchecked: o.Checked.Unchecked,
+			Parts: o.Checked.Parts, Joints: o.Checked.Joints, Unchecked: o.Checked.Unchecked, Older: o.Older,
 		},
-	}
-	for i := range o.Findings {
-		out.Findings = append(out.Findings, toJSON(&o.Findings[i]))
 	}
 	for _, f := range o.Failures {
 		out.Failures = append(out.Failures, jsonFailure{f.Path, f.Err.Error()})
@@ -121,6 +119,15 @@ type jsonSummary struct {
 	Parts     int `json:"parts"`
 	Joints    int `json:"joints"`
 	Unchecked int `json:"unchecked"`
+	Older     int `json:"older"`
+}
+
+func toJSONs(findings []diag.Finding) []jsonFinding {
+	out := make([]jsonFinding, 0, len(findings))
+	for i := range findings {
+		out = append(out, toJSON(&findings[i]))
+	}
+	return out
 }
 
 func toJSON(f *diag.Finding) jsonFinding {

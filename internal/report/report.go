@@ -15,6 +15,7 @@ type Outcome struct {
 	Findings []diag.Finding // in the order in which they are shown
 	Failures []Failure      // what could not be checked at all
 	Checked  Checked
+	Older    int // findings that are left out, since they were there at an earlier revision
 }
 
 // Failure is a file or folder that could not be checked, and why.
@@ -114,6 +115,9 @@ func (o *Outcome) Summary() string {
 		if n == 1 {
 			line = strings.TrimSuffix(line, "what leans on them was not checked") + "what leans on it was not checked"
 		}
+	}
+	if o.Older > 0 {
+		line += "; " + count(o.Older, "older finding is", "older findings are") + " not shown"
 	}
 	if n := len(o.Failures); n > 0 {
 		line += "; " + count(n, "path", "paths") + " could not be read"

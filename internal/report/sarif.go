@@ -31,7 +31,7 @@ func SARIF(w io.Writer, o *Outcome, version string) error {
 		run.Invocations[0].Notifications = append(run.Invocations[0].Notifications, sarifNotification{"error", sarifMessage{f.Error()}})
 	}
 	index := make(map[string]int) // of a rule in the run
-	prints := Fingerprints(o.Findings)
+	prints := Fingerprints(o.Findings, Named)
 	for i := range o.Findings {
 		f := &o.Findings[i]
 		at, listed := index[f.Rule]

@@ -77,8 +77,8 @@ func TestFingerprintsSurviveEditsElsewhere(t *testing.T) {
 			{Rule: "rail-length", Subject: "leaf.foot", Span: at(f, "foot")},
 		}
 	}
-	before := report.Fingerprints(findings("rail ?\nhead 2\nfoot 3\n"))
-	after := report.Fingerprints(findings("# a remark\nstile left 2\n  rail  ?\nhead 2 1/2\n\nfoot 3\n"))
+	before := report.Fingerprints(findings("rail ?\nhead 2\nfoot 3\n"), report.Named)
+	after := report.Fingerprints(findings("# a remark\nstile left 2\n  rail  ?\nhead 2 1/2\n\nfoot 3\n"), report.Named)
 	if !slices.Equal(before, after) {
 		t.Errorf("\n got %v\nwant %v", after, before)
 	}
