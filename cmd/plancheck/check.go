@@ -129,16 +129,19 @@ func blocks(findings []diag.Finding, severity string) bool {
 func check(paths []string, since string, s *streams) *report.Outcome {
 	sources, failures := gather(paths)
 	results := make([]result, len(sources))
-	var next atomic.Int64
+	var next, done atomic.Int64
 	var busy sync.WaitGroup
+	stop := s.progress(len(sources), &done)
 	for range min(runtime.GOMAXPROCS(0), len(sources)) {
 		busy.Go(func() {
 			for i := next.Add(1) - 1; int(i) < len(sources); i = next.Add(1) - 1 {
 				results[i] = checkOne(sources[i], since, s)
+				done.Add(1)
 			}
 		})
 	}
 	busy.Wait()
+	stop()
 
 	outcome := &report.Outcome{Failures: failures}
 	for i, r := range results {

@@ -53,6 +53,13 @@ func TestMeasure(t *testing.T) {
 		t.Error("a plan of 300 lines takes more than 50 ms more than an empty program")
 	}
 
+	folder := manyPlans(t, 1000)
+	many := median(3, func() spent { return check(folder) })
+	t.Logf("1000 plans of 300 lines: %s", many)
+	if many.work > 6*time.Second {
+		t.Error("1000 plans of 300 lines take more than 6 s of work")
+	}
+
 	path, tenfold := bigPlan(t, 1_000_000)
 	huge := check(path)
 	slower := huge.work.Seconds() / big.work.Seconds()
@@ -61,6 +68,23 @@ func TestMeasure(t *testing.T) {
 	if slower > 14 || larger > 14 && big.peak > 0 {
 		t.Error("ten times the lines take far more than ten times as much")
 	}
+}
+
+// manyPlans is a folder with so many plans of 300 lines.
+func manyPlans(t *testing.T, n int) string {
+	t.Helper()
+	one, _ := bigPlan(t, 300)
+	text, err := os.ReadFile(one)
+	if err != nil {
+		t.Fatal(err)
+	}
+	folder := t.TempDir()
+	for i := range n {
+		if err := os.WriteFile(filepath.Join(folder, fmt.Sprintf("piece-%04d.plan", i)), text, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return folder
 }
 
 // mustBeClean holds a run to having found nothing.
