@@ -58,6 +58,18 @@ func (p *Pass) Length(f *Figure, subject string) wood.Length {
 	return f.Length
 }
 
+// Most is the largest that a length figure is anywhere in the plan.
+func (p *Pass) Most(f *Figure) wood.Length {
+	most := p.Length(f, "")
+	for at, l := range p.limits {
+		if at.figure == f {
+			set, _ := l.Length()
+			most = max(most, set)
+		}
+	}
+	return most
+}
+
 // Number is Length for a figure that is no length, in the base unit of its Dim.
 func (p *Pass) Number(f *Figure, subject string) float64 {
 	if l := p.limits.on(f, subject); l != nil {

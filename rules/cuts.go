@@ -1,0 +1,137 @@
+package rules
+
+// What the rules about cuts in space share: what a cut, the wood that it is in and its place are
+// called, and how much wood each kind leaves.
+
+import (
+	"fmt"
+	"slices"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+// cutName is what a message calls a cut: `the mortise for rail "head"`.
+func cutName(c *plan.Cut) string {
+	name, of := "the "+c.Kind.String(), " for "
+	if c.Stands || c.For.End != nil && c.Use != nil && c.For.End.Of == plan.Node(c.Use) {
+		of = " of "
+	}
+	switch f := c.For; {
+	case f.End != nil:
+		return name + of + titled(plan.It(f.End.Of))
+	case f.Door != nil:
+		return name + " for " + f.Hardware.Word + " " + quote(f.Hardware.Name)
+	case f.Drawer != nil:
+		return name + " of " + titled(&f.Drawer.Item)
+	}
+	return name
+}
+
+// blankName is what a message calls the wood that a cut is in.
+func blankName(b *plan.Blank) string {
+	switch of := b.Of.(type) {
+	case *plan.Part:
+		return titled(&of.Item)
+	case *plan.BoxPart:
+		return "the " + of.Name + " of " + titled(&of.Drawer.Item)
+	case *plan.Door:
+		return "the leaf of " + titled(&of.Item)
+	case plan.Node:
+		return titled(plan.It(of))
+	}
+	return "it"
+}
+
+// blankSpan is where the wood that a cut is in is drawn.
+func blankSpan(b *plan.Blank) diag.Span {
+	switch of := b.Of.(type) {
+	case *plan.Part:
+		return of.Span
+	case *plan.BoxPart:
+		return of.Span
+	case plan.Node:
+		return plan.It(of).Span
+	}
+	return diag.Span{}
+}
+
+// cutSubject is the path of what asks for a cut, by which it is allowed.
+func cutSubject(c *plan.Cut) string {
+	switch f := c.For; {
+	case f.End != nil:
+		return plan.PathOf(f.End.Of)
+	case f.Door != nil:
+		return plan.PathOf(f.Door)
+	case f.Drawer != nil:
+		return plan.PathOf(f.Drawer)
+	}
+	return plan.PathOf(c.In.Of)
+}
+
+// intoMate reports whether a cut is in what an end meets, not in the end itself.
+func intoMate(c *plan.Cut) bool {
+	m, ok := c.For.End.Of.(*plan.Member)
+	return !ok || m != c.Use
+}
+
+// section says where a cut goes in: how deep from which face, and between which lines beside that.
+func section(p *plan.Plan, c *plan.Cut) string {
+	name, face := cutName(c), c.FaceName(c.Enters)
+	if c.Stands {
+		name = fmt.Sprintf("%s stands out %s from the %s", name, p.Show(c.Deep().Length), face)
+	} else if c.Through() {
+		name = fmt.Sprintf("%s goes through from the %s", name, face)
+	} else {
+		name = fmt.Sprintf("%s goes %s deep in from the %s", name, p.Show(c.Deep().Length), face)
+	}
+	for _, d := range []plan.Dimension{plan.Wide, plan.Thick} {
+		if d != c.Enters.Dimension() {
+			e := c.At[d]
+			name += fmt.Sprintf(", %s to %s from the %s", p.Show(e.From), p.Show(e.To()), c.FaceName(plan.Face(d*2)))
+		}
+	}
+	return name
+}
+
+// whereAlong says between which lines of the wood's length two cuts lie beside each other.
+func whereAlong(p *plan.Plan, a, b *plan.Cut) string {
+	from := max(a.At[plan.Long].From, b.At[plan.Long].From)
+	to := min(a.At[plan.Long].To(), b.At[plan.Long].To())
+	end := a.FaceName(plan.NearEnd)
+	if !wood.Over(to, from) {
+		return fmt.Sprintf("%s from the %s", p.Show(to), end)
+	}
+	return fmt.Sprintf("%s to %s from the %s", p.Show(from), p.Show(to), end)
+}
+
+// hole reports whether a cut is a round hole for a pin, a screw or a bolt, or a slot for a biscuit.
+func hole(c *plan.Cut) bool {
+	switch c.Kind {
+	case plan.CutDowel, plan.CutScrew, plan.CutBolt, plan.CutNut, plan.CutInsert, plan.CutBiscuit, plan.CutPeg, plan.CutMagnet:
+		return true
+	}
+	return false
+}
+
+// bore reports whether a cut is what a hinge or a lock is let into.
+func bore(c *plan.Cut) bool { return c.Kind == plan.CutHingeBore || c.Kind == plan.CutLockBody }
+
+// socket reports whether a tenon or its haunch goes into a cut.
+func socket(c *plan.Cut) bool {
+	return c.Kind == plan.CutMortise || c.Kind == plan.CutHaunch && !c.Stands
+}
+
+// once reports whether something was not met before, and takes note of it.
+func once[K comparable](seen map[K]bool, key K) bool {
+	before := seen[key]
+	seen[key] = true
+	return !before
+}
+
+// jointIs reports whether a cut belongs to a joint of one of some kinds.
+func jointIs(c *plan.Cut, kinds ...string) bool {
+	j := c.Joint()
+	return j != nil && slices.Contains(kinds, j.Kind.Is)
+}

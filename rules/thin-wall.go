@@ -1,0 +1,96 @@
+package rules
+
+import (
+	"fmt"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+var thinWall = &Rule{
+	Name: "thin-wall", Group: Cuts, Severity: diag.Warning,
+	Summary: "a cut leaves too little wood between itself and a face",
+	Doc: `The cheek beside a mortise bows out under the clamps and cracks; a dowel driven near an edge splits it off; behind a
+shallow floor a hole shows through the finish. A mortise a third of the stick leaves walls as strong as the tenon.
+
+Set the joint nearer to the middle of the wood, make it thinner or shallower, or take thicker wood. The rule places every mortise, groove,
+housing and hole in its piece of wood, recesses and the joints' own settings counted in, and measures what is left at each face. In thin
+stuff a quarter of it is enough beside a mortise or a slot. What a housing, a hinge and a screw's tip leave behind them has
+rules of its own; so has a tenon that is too thick for its stick.`,
+	Sources: `That thirds give walls as strong as the tenon: W. Fairham, Woodwork Joints, The Mortise and Tenon Joint. The figures are
+as they say.`,
+	Sound: `Mortises with just 3/16 beside them; one of a half in a thin stick; a dowel just its radius from the face; a blind hole
+1/8 short of the face; a threaded insert with 3/16 at both sides; a groove that is a step along an edge.`,
+	Bad: `frame leaf {
+  wide 18 ; high 24 ; thick 3/4
+  joint tenon thick 1/4 long 1 1/4 set 1/16
+  across { stile left 2 1/4 ; down { space 4 ; rail head 2 1/4 ; space } ; stile right 2 1/4 }
+}
+`,
+	Good: `frame leaf {
+  wide 18 ; high 24 ; thick 3/4
+  joint tenon thick 1/4 long 1 1/4 set 1/4
+  across { stile left 2 1/4 ; down { space 4 ; rail head 2 1/4 ; space } ; stile right 2 1/4 }
+}
+`,
+	Figures: []*Figure{
+		mortiseWallLeast, mortiseWallBreaks, wallThin, holeWallLeast, holeWallBreaks, holeFloor, biscuitWallLeast, lipLeast, lipBreaks,
+	},
+	Check: func(pass *Pass) {
+		p := pass.Plan
+		seen := make(map[thinAt]bool)
+		for w := range walls(p) {
+			least, breaks := w.wanted(pass)
+			if !wood.Over(w.left, 0) || !wood.Under(w.left, least) || !once(seen, thinAt{w.cut.Span(), w.cut.Kind, w.left, least}) {
+				continue
+			}
+			f := diag.Finding{
+				Subject: cutSubject(w.cut),
+				Span:    wallSpan(w.cut),
+				Message: fmt.Sprintf("%s leaves %s at the %s of %s: %s is wanted", cutName(w.cut), p.Show(w.left),
+					w.cut.FaceName(w.face), blankName(w.cut.In), p.Show(least)),
+				Working: w.working(p).Versus(least, "wanted").Working(),
+				Notes:   []diag.Note{{Span: blankSpan(w.cut.In), Message: "it is cut into " + blankName(w.cut.In)}},
+				Fixes:   []diag.Fix{{Title: w.mend(p, least)}},
+			}
+			if wood.Under(w.left, breaks) {
+				f.Severity = diag.Error
+			}
+			pass.Report(f)
+		}
+	},
+}
+
+// thinAt is a wall as one line of the plan makes it: it is said once for all that the line speaks of.
+type thinAt struct {
+	span        diag.Span
+	kind        plan.CutKind
+	left, least wood.Length
+}
+
+// wallSpan is where a plan says what a wall follows from: how far the joint is set from the face,
+// where it says so.
+func wallSpan(c *plan.Cut) diag.Span {
+	if j := c.Joint(); j != nil && j.Set.Span.Known() {
+		return j.Set.Span
+	}
+	return c.Span()
+}
+
+// mend says what would give a wall what it lacks.
+func (w *wall) mend(p *plan.Plan, least wood.Length) string {
+	lacks := p.Show(upTo(p, least-w.left))
+	c, face := w.cut, w.cut.FaceName(w.face)
+	if w.below {
+		return fmt.Sprintf("make it %s shallower", lacks)
+	}
+	if other := c.Wall(w.face.Opposite()); c.Open[w.face.Opposite()] || other.Known() && !wood.Under(other.Length-(least-w.left), least) {
+		return fmt.Sprintf("move it %s away from the %s", lacks, face)
+	}
+	how := "make it narrower, or %s wider"
+	if w.face.Dimension() == plan.Thick {
+		how = "make it thinner, or %s thicker"
+	}
+	return fmt.Sprintf(how, blankName(c.In))
+}
