@@ -119,7 +119,7 @@ func (w *wall) asked() bool {
 	c, d := w.cut, w.face.Dimension()
 	switch c.Kind {
 	case plan.CutMortise:
-		if d == plan.Long && !w.below {
+		if d == plan.Long && !w.below && !cheek(c, d) {
 			return false // how near it comes to an end
 		}
 		if w.below && intoMate(c) {
