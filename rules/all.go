@@ -21,6 +21,7 @@ var All = []*Rule{
 	duplicateName,
 	endWithoutMate,
 	givenTwice,
+	gluedAcrossGrain,
 	grainUnsaid,
 	grooveShows,
 	halfDrawn,

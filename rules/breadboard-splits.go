@@ -47,7 +47,8 @@ top slab {
 				continue
 			}
 			half := m.Size.Wide.Length / 2
-			b := board{Member: m, subject: plan.PathOf(thing), of: of, line: [2]wood.Length{half, half}, held: "centre"}
+			b := board{Member: m, subject: plan.PathOf(thing), of: of, wide: m.Size.Wide.Length, line: [2]wood.Length{half, half}, held: "centre"}
+			b.fast.subject = b.subject
 			checkBreadboardGlue(pass, b)
 			checkBreadboardPegs(pass, b)
 		}
@@ -91,7 +92,7 @@ func checkBreadboardPegs(pass *Pass, b board) {
 	thick := fastenerThick(peg.Of.To)
 	if !peg.Slotted.Known() {
 		f.Severity = heldFast(pass, t, b.subject)
-		f.Message = fmt.Sprintf("a peg %s travels %s with the boards of %s, and its hole is round", distant(p, d, b.held), exact(p, t), titled(&b.Item))
+		f.Message = fmt.Sprintf("a peg %s travels %s with the boards of %s, and its hole is round", b.distant(p, d), exact(p, t), titled(&b.Item))
 		if f.Severity == 0 {
 			return
 		}
@@ -99,7 +100,7 @@ func checkBreadboardPegs(pass *Pass, b board) {
 		if !thick.Known() || !wood.Under(peg.Slotted.Length, thick.Length+2*t) {
 			return
 		}
-		f.Message = fmt.Sprintf("a peg %s needs a slot of %s, but has one of %s", distant(p, d, b.held), exact(p, thick.Length+2*t), p.ShowSaid(peg.Slotted))
+		f.Message = fmt.Sprintf("a peg %s needs a slot of %s, but has one of %s", b.distant(p, d), exact(p, thick.Length+2*t), p.ShowSaid(peg.Slotted))
 	}
 	if thick.Known() {
 		paper := slot(travels(p, b.of, d, m), thick.Length, t).Equals("slot")

@@ -52,7 +52,7 @@ fix slab to base { button oak-button x 8 { tongue 3/8 ; groove 9/16 } }
 		p := pass.Plan
 		for b, fixing := range fastened(p) {
 			for _, w := range fixing.With {
-				at := w.At
+				at := b.places(w)
 				if len(at) == 0 {
 					at = b.edges()
 				}
@@ -67,7 +67,7 @@ fix slab to base { button oak-button x 8 { tongue 3/8 ; groove 9/16 } }
 				switch {
 				case wood.Under(w.Tongue.Length-t, hold):
 					f.Message = fmt.Sprintf("a button's tongue of %s, %s, travels %s: it holds by %s at the worst, and wants %s",
-						p.ShowSaid(w.Tongue), distant(p, d, b.held), exact(p, t), exact(p, max(w.Tongue.Length-t, 0)), p.Show(hold))
+						p.ShowSaid(w.Tongue), b.distant(p, d), exact(p, t), exact(p, max(w.Tongue.Length-t, 0)), p.Show(hold))
 					paper.Plus(hold, "to hold by").Equals("tongue")
 					long := upTo(p, paper.Result())
 					f.Fixes = []diag.Fix{{Title: fmt.Sprintf("write `tongue %s`, and make the groove %s deep", p.Show(long), p.Show(upTo(p, long+t+spare)))}}
@@ -75,7 +75,7 @@ fix slab to base { button oak-button x 8 { tongue 3/8 ; groove 9/16 } }
 				case w.Groove.Known() && wood.Under(w.Groove.Length, w.Tongue.Length+t+spare):
 					f.Span = standing(w.Span, w.Groove.Span)
 					f.Message = fmt.Sprintf("a button's tongue of %s, %s, travels %s: a groove of %s is too shallow for it",
-						p.ShowSaid(w.Tongue), distant(p, d, b.held), exact(p, t), p.ShowSaid(w.Groove))
+						p.ShowSaid(w.Tongue), b.distant(p, d), exact(p, t), p.ShowSaid(w.Groove))
 					paper.Plus(w.Tongue.Length, "tongue").Plus(spare, "to spare").Equals("groove")
 					f.Fixes = []diag.Fix{{Title: "write `groove " + p.Show(upTo(p, paper.Result())) + "`"}}
 					f.Working = paper.Versus(w.Groove.Length, "stated").Working()

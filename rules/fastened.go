@@ -25,42 +25,68 @@ var (
 	}
 )
 
-// board is a board of solid wood that a line of the plan fastens.
+// board is a board of solid wood that moves where a line of the plan fastens it, or where it
+// fastens to it what crosses its grain.
 type board struct {
 	*plan.Member
 	subject string
 	of      *plan.Material
-	line    [2]wood.Length // between which it is held, from its front or left edge
+	fast    lying          // what is fastened: the board itself, or what crosses it
+	axis    plan.Axis      // across the grain of the board
+	wide    wood.Length    // of what is fastened, along that
+	line    [2]wood.Length // between which it is held, from the front or left of what is fastened
 	held    string         // where that is
 }
 
 // fastened ranges over the fixings that fasten a solid board of known width to what does not
-// move as it does.
+// move as it does, or such a thing to a board.
 func fastened(p *plan.Plan) iter.Seq2[board, *plan.Fixing] {
 	return func(yield func(board, *plan.Fixing) bool) {
 		for _, f := range p.Fixes {
-			if f.A.To == nil || f.B.To == nil || !stiff(f.B.To.Is) {
-				continue
-			}
-			m, ok := f.A.To.Is.(*plan.Member)
-			if !ok || !m.Size.Wide.Known() {
-				continue
-			}
-			b := board{Member: m, subject: f.A.To.Path, of: m.Of.Material.To}
-			if _, _, moves := p.Seasons(b.of); !moves || !b.hold(f) {
-				continue
-			}
-			if !yield(b, f) {
-				return
+			for _, s := range seamsOf(f) {
+				b, ok := boardOf(f, s)
+				if _, _, moves := p.Seasons(b.of); !ok || !moves || !b.hold(f) {
+					continue
+				}
+				if !yield(b, f) {
+					return
+				}
 			}
 		}
 	}
 }
 
+// boardOf is the board that moves in a seam of a fixing; false where that is no board, or where
+// it is not known how wide it is fastened.
+func boardOf(f *plan.Fixing, s seam) (board, bool) {
+	b := board{subject: s.moves.subject, of: s.moves.of, fast: s.moves, axis: s.axis}
+	moves := f.A.To.Is
+	if s.moves.subject != f.A.To.Path {
+		moves, b.fast = f.B.To.Is, s.stays
+	}
+	switch t := moves.(type) {
+	case *plan.Member:
+		b.Member = t
+	case *plan.Part:
+		b.Member = &t.Member
+	}
+	size := b.fast.size[b.axis]
+	b.wide = size.Length
+	return b, b.Member != nil && size.Known()
+}
+
+// places are where a fastener stands across the grain of the board.
+func (b *board) places(w *plan.FixingPart) []plan.Length {
+	if b.fast.grain == b.axis {
+		return w.Along
+	}
+	return w.At
+}
+
 // hold finds where a fixing holds its board: as it says, else where it is glued, else in the
 // middle. A board that is glued all over is held everywhere, and that is another fault.
 func (b *board) hold(f *plan.Fixing) bool {
-	wide := b.Size.Wide.Length
+	wide := b.wide
 	strip := wood.Length(0)
 	b.held = f.Fixed.Or("centre")
 	if f.Fixed.Is == "" && len(f.Glue) > 0 {
@@ -91,7 +117,7 @@ func (b *board) from(at wood.Length) wood.Length {
 func (b *board) farthest(at []plan.Length) (wood.Length, bool) {
 	d := wood.Length(0)
 	for _, l := range at {
-		if !l.Known() || l.Length < 0 || wood.Over(l.Length, b.Size.Wide.Length) {
+		if !l.Known() || l.Length < 0 || wood.Over(l.Length, b.wide) {
 			return 0, false
 		}
 		d = max(d, b.from(l.Length))
@@ -99,8 +125,11 @@ func (b *board) farthest(at []plan.Length) (wood.Length, bool) {
 	return d, len(at) > 0
 }
 
-// edges are the edges of what the board lies on, from its own front edge.
+// edges are the edges of what a board lies on, from its own front edge.
 func (b *board) edges() []plan.Length {
+	if b.fast.subject != b.subject {
+		return nil
+	}
 	front, back := plan.Length{}.Or(0), b.Size.Wide
 	if b.Over != nil && b.Grain == plan.Across {
 		front = b.Over.Front.Or(0)
@@ -172,9 +201,13 @@ func heldFast(pass *Pass, t wood.Length, subject string) diag.Severity {
 }
 
 // distant says a distance from where a board is held.
-func distant(p *plan.Plan, d wood.Length, held string) string {
-	if held == "centre" {
-		return fmt.Sprintf("%s from the middle of the board", exact(p, d))
+func (b *board) distant(p *plan.Plan, d wood.Length) string {
+	what := "the board"
+	if b.fast.subject != b.subject {
+		what = b.fast.called
 	}
-	return fmt.Sprintf("%s from where it is held at the %s", exact(p, d), held)
+	if b.held == "centre" {
+		return fmt.Sprintf("%s from the middle of %s", exact(p, d), what)
+	}
+	return fmt.Sprintf("%s from where it is held at the %s", exact(p, d), b.held)
 }

@@ -48,7 +48,7 @@ func (b Basis) Settable() bool { return b >= SecondHand }
 // Length is a figure of the pass's rule, as the plan sets it for a subject, else as the
 // rule has it.
 func (p *Pass) Length(f *Figure, subject string) wood.Length {
-	if l := p.limits.on(f, subject); l != nil {
+	if l := p.limits.on(p.rule, f, subject); l != nil {
 		set, _ := l.Length()
 		return set
 	}
@@ -72,27 +72,29 @@ func (p *Pass) Most(f *Figure) wood.Length {
 
 // Number is Length for a figure that is no length, in the base unit of its Dim.
 func (p *Pass) Number(f *Figure, subject string) float64 {
-	if l := p.limits.on(f, subject); l != nil {
+	if l := p.limits.on(p.rule, f, subject); l != nil {
 		return l.Value.Float64()
 	}
 	return f.Number
 }
 
-// limits are the figures that a plan sets, by the subject in whose block each stands.
+// limits are the figures that a plan sets, by the subject in whose block each stands. Rules may share
+// a figure, and a plan sets it for one of them.
 type limits map[limited]*plan.Limit
 
 type limited struct {
+	rule    *Rule
 	figure  *Figure
 	subject string
 }
 
 // on is the limit that holds for a subject: the one nearest to it.
-func (ls limits) on(f *Figure, subject string) *plan.Limit {
+func (ls limits) on(r *Rule, f *Figure, subject string) *plan.Limit {
 	if len(ls) == 0 {
 		return nil
 	}
 	for s := range outward(subject) {
-		if l := ls[limited{f, s}]; l != nil {
+		if l := ls[limited{r, f, s}]; l != nil {
 			return l
 		}
 	}
@@ -114,7 +116,8 @@ func readLimits(p *plan.Plan, all []*Rule) (limits, []diag.Finding) {
 		if !l.Value.Span.Known() {
 			continue // it could not be worked out, and that was said
 		}
-		key := limited{figure(find(all, l.Rule.Text), l.Figure.Text), l.Subject}
+		r := find(all, l.Rule.Text)
+		key := limited{r, figure(r, l.Figure.Text), l.Subject}
 		if first := set[key]; first != nil {
 			found = append(found, diag.Finding{
 				Rule: wrongLimit.Name, Severity: wrongLimit.Severity, Subject: l.Subject, Span: l.Span,

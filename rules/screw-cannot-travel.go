@@ -21,14 +21,14 @@ var screwCannotTravel = &Rule{
 
 The board may be held along one line; every other screw must travel with it, the farther from the line the more. The line is what
 the fixing says ("fixed front"), else where it is glued, else the middle of the width. "at" counts across the board, from its front or left
-edge. The screw stands in the middle of its slot on the day that it is put in, and must travel both ways.
+edge. A batten or a runner that crosses a board is screwed "along" its own length, and the board moves beneath it. The screw stands in the middle of its slot on the day that it is put in, and must travel both ways.
 
 Make the slots as long as the working says, across the grain, under a washer or a pan head; or use buttons.`,
 	Sources: movementSource + `
 Slots for screws: W. Fairham, Woodwork Joints; that buttons and clips hold a top best: W. Noyes, Handwork in Wood, 1910, fig. 297. What wood
 gives that is held fast, and the room in a slot, are common practice, no source.`,
-	Sound: `Screws 18 from the middle of a top of cherry in slots of 1/2; screws in round holes near the line where it is held; a top of
-sheet stock screwed down.`,
+	Sound: `Screws 18 from the middle of a top of cherry in slots of 1/2; screws in round holes near the line where it is held; a batten
+across the top, slotted towards its ends; a top of sheet stock screwed down.`,
 	Bad: `climate { shop 8% ; dry 5% ; humid 11% }
 wood cherry { species "black cherry" ; sawn flat }
 screw no8 { gauge 8 ; long 1 1/4 ; head pan }
@@ -51,7 +51,7 @@ fix slab to base { screw no8 x 8 { slotted 1/2 ; at 2, 38 } }
 				if w.Word == "button" {
 					continue
 				}
-				d, ok := b.farthest(w.At)
+				d, ok := b.farthest(b.places(w))
 				if !ok {
 					continue
 				}
@@ -64,7 +64,7 @@ fix slab to base { screw no8 x 8 { slotted 1/2 ; at 2, 38 } }
 					if f.Severity == 0 {
 						continue
 					}
-					f.Message = fmt.Sprintf("a %s %s moves %s with %s, and its hole is round", w.Word, distant(p, d, b.held), exact(p, t), titled(&b.Item))
+					f.Message = fmt.Sprintf("a %s %s moves %s with %s, and its hole is round", w.Word, b.distant(p, d), exact(p, t), titled(&b.Item))
 				} else {
 					needed := 2*t + thick.Length
 					if !thick.Known() || !wood.Under(w.Slotted.Length, needed+pass.Length(slotSpare, b.subject)) {
@@ -73,7 +73,7 @@ fix slab to base { screw no8 x 8 { slotted 1/2 ; at 2, 38 } }
 					if !wood.Under(w.Slotted.Length, needed) {
 						f.Severity = diag.Warning
 					}
-					f.Message = fmt.Sprintf("a %s %s needs a slot of %s, but has one of %s", w.Word, distant(p, d, b.held),
+					f.Message = fmt.Sprintf("a %s %s needs a slot of %s, but has one of %s", w.Word, b.distant(p, d),
 						exact(p, needed+pass.Length(slotSpare, b.subject)), p.ShowSaid(w.Slotted))
 				}
 				if thick.Known() {

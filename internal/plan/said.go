@@ -25,6 +25,7 @@ type Fixing struct {
 	With  []*FixingPart
 	Glue  []*FixingGlue
 	Fixed Choice
+	Grain Choice // along or across: of what is fastened, to that of what it is fastened to
 	Span  diag.Span
 }
 
@@ -33,7 +34,8 @@ type FixingPart struct {
 	Word               string
 	Of                 Ref[Fastener]
 	Count              Count
-	At                 []Length
+	At                 []Length // across the grain of what is fastened
+	Along              []Length // along it
 	Slotted            Length
 	Round              Flag
 	Pilot, Counterbore Length

@@ -8,7 +8,10 @@ import (
 )
 
 func fixingWords() []Word {
-	at := lengths("at", "where they stand, from the lower or left end", "at 3, 15", func(f *FixingPart) *[]Length { return &f.At })
+	at := lengths("at", "where they stand across the grain of what is fastened, from its front edge, or the left or lower one", "at 3, 15",
+		func(f *FixingPart) *[]Length { return &f.At })
+	along := lengths("along", "where they stand along the grain of what is fastened, from its front end, or the left or lower one", "along 3, 15",
+		func(f *FixingPart) *[]Length { return &f.Along })
 	pilot := length("pilot", "the diameter of the pilot hole", "pilot 7/64", func(f *FixingPart) *Length { return &f.Pilot })
 	counterbore := length("counterbore", "how deep the head is sunk", "counterbore 3/8", func(f *FixingPart) *Length { return &f.Counterbore }).or("0")
 	slotted := length("slotted", "how long the slots are in which they can travel", "slotted 3/8", func(f *FixingPart) *Length { return &f.Slotted })
@@ -22,13 +25,15 @@ func fixingWords() []Word {
 				thing("what", "what is fastened", "fix slab to base", func(f *Fixing) *Ref[Thing] { return &f.A }).unnamed().must(),
 				toSlot(),
 				choice("fixed", "where it cannot move", "fixed centre", "front centre back", func(f *Fixing) *Choice { return &f.Fixed }).or("where it is glued, else centre"),
+				choice("grain", "which way the grain of what is fastened runs to that of what it is fastened to", "grain across", "along across",
+					func(f *Fixing) *Choice { return &f.Grain }).or("as they lie in one layout"),
 			},
 		}), func(f *Fixing, s *lang.Statement) { f.Span = s.Head() }),
-		fixingPart("screw", "screws", "screw no8 x 4 { slotted 3/8 ; at 3, 15 }", at, slotted, round, pilot, counterbore),
-		fixingPart("bolt", "bolts", "bolt bed x 2 { at 3, 15 }", at, slotted, round, pilot, counterbore),
-		fixingPart("dowel", "dowels", "dowel beech8 x 2 { at 3, 15 }", at, slotted, round),
-		fixingPart("peg", "pegs", "peg oak-peg x 2 { at 3, 15 }", at, slotted, round),
-		fixingPart("button", "buttons, whose tongues travel in a groove", "button oak-button x 8 { tongue 3/8 ; groove 7/16 }", at,
+		fixingPart("screw", "screws", "screw no8 x 4 { slotted 3/8 ; at 3, 15 }", at, along, slotted, round, pilot, counterbore),
+		fixingPart("bolt", "bolts", "bolt bed x 2 { at 3, 15 }", at, along, slotted, round, pilot, counterbore),
+		fixingPart("dowel", "dowels", "dowel beech8 x 2 { at 3, 15 }", at, along, slotted, round),
+		fixingPart("peg", "pegs", "peg oak-peg x 2 { at 3, 15 }", at, along, slotted, round),
+		fixingPart("button", "buttons, whose tongues travel in a groove", "button oak-button x 8 { tongue 3/8 ; groove 7/16 }", at, along,
 			length("tongue", "how long their tongues are", "tongue 3/8", func(f *FixingPart) *Length { return &f.Tongue }),
 			length("groove", "how deep the groove is", "groove 7/16", func(f *FixingPart) *Length { return &f.Groove }),
 		),
