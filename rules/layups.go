@@ -73,12 +73,18 @@ func unlike(p *plan.Plan, m *plan.Material, face int, within bands) unlikeness {
 		u.of = append(u.of, of)
 		u.says = append(u.says, fmt.Sprintf(format, args...))
 	}
-	ta, tb := a.Of.To.Thickness(), b.Of.To.Thickness()
+	ta, tb := a.Thickness(), b.Thickness()
 	if ta.Known() && tb.Known() && apart(float64(ta.Length), float64(tb.Length)) > within.thick {
 		differ("thickness", "%s thick for %s", p.ShowSaid(tb), p.ShowSaid(ta))
 	}
 	if material, of := otherStuff(a.Of.To, b.Of.To, within.swells); material {
 		differ(of, "%s for %s", stuffNamed(b.Of.To), stuffNamed(a.Of.To))
+	}
+	if ga, gb := laidWith(m, a), laidWith(m, b); ga != "" && gb != "" && ga != gb {
+		differ("glue", "laid with %s for %s", quote(gb), quote(ga))
+	}
+	if na, nb := a.Press.Or(1), b.Press.Or(1); na != nb {
+		differ("pressing", "in pressing %d for %d", nb, na)
 	}
 	if ma, mb := p.MoistureOf(a), p.MoistureOf(b); math.Abs(ma-mb) > within.moisture {
 		differ("moisture", "at %s%% for %s%%", number(mb), number(ma))
@@ -87,6 +93,14 @@ func unlike(p *plan.Plan, m *plan.Material, face int, within bands) unlikeness {
 		u.turned = true
 	}
 	return u
+}
+
+// laidWith is the name of the glue that a ply is laid with; "" where the plan says none.
+func laidWith(m *plan.Material, ply *plan.Ply) string {
+	if ply.Glue.Said() {
+		return ply.Glue.Name
+	}
+	return m.Glue.Name
 }
 
 // unlikePairs are the mirrored plies of a layup that differ, the outermost first.

@@ -76,8 +76,9 @@ func checkSkins(pass *Pass, m *plan.Material) {
 	for _, i := range []int{0, len(m.Plies) - 1} {
 		ply := m.Plies[i]
 		skin := ply.Of.To
-		thick := skin.Thickness()
-		if skin.Kind != plan.Veneer || skin.Species == nil || !thick.Known() || !wood.Over(thick.Length, pass.Length(skinVeneer, subject)) {
+		thick := ply.Thickness()
+		if skin.Kind != plan.Veneer || skin.Species == nil || !thick.Known() || !wood.Over(thick.Length, pass.Length(skinVeneer, subject)) ||
+			wood.Over(thick.Length, pass.Length(veneerThickest, skin.Name.Text)) { // which veneer-thickness says
 			continue
 		}
 		widest, width := widestAcross(p, m, ply)

@@ -13,10 +13,10 @@ var thicknessUnsaid = &Rule{
 	Doc: `Without a thickness a part cannot be cut, and its grooves, tenons and hinges are not checked. Wood is bought in many
 thicknesses, so that the name of the wood does not tell it; a sheet's own line should.
 
-Say it where it holds for most: in the frame ("thick 7/8"), in the sheet ("thick 3/4 ; actual 23/32"), or behind the material
-("of oak 3/4"). What names no material yet is not asked for its thickness.`,
+Say it where it holds for most: in the frame ("thick 7/8"), in the sheet ("thick 3/4 ; actual 23/32"), behind the material
+("of oak 3/4"), or with the ply of a solid core ("ply poplar across thick 5/8"). What names no material yet is not asked for its thickness.`,
 	Sources: "Common practice, no source.",
-	Sound: `Sticks that have it from their frame, a panel from its sheet, a drawer from its material; a frame of which no material is
+	Sound: `Sticks that have it from their frame, a panel from its sheet, a drawer from its material; a solid core that says it; a frame of which no material is
 said yet.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 wood oak { species "white oak" ; sawn quarter }
@@ -45,6 +45,9 @@ frame lattice {
 		for _, a := range pass.Plan.Assemblies {
 			asked.inside(a)
 		}
+		for m := range layups(pass.Plan) {
+			asked.plies(m)
+		}
 	},
 }
 
@@ -71,6 +74,23 @@ func (t thicknesses) want(thick plan.Length, of *plan.Material, subject, called 
 		}
 	}
 	return true
+}
+
+// plies asks for the thickness of the first ply of a layup that has none.
+func (t thicknesses) plies(m *plan.Material) {
+	for i, ply := range m.Plies {
+		of := ply.Of.To
+		switch {
+		case ply.Thickness().How != plan.Unknown:
+			continue
+		case of.Kind == plan.Solid:
+			t.ask(m.Name.Text, plyNamed(m, i)+" of layup "+quote(m.Name.Text), ply.Of.Span, "ply "+sayPly(ply)+t.sized(" thick 5/8", " thick 16"))
+		case of.Kind == plan.Veneer && !t.sheets[of]:
+			t.sheets[of] = true
+			t.ask(of.Name.Text, "veneer "+quote(of.Name.Text), of.Name.Span, t.sized("thick 1/42", "thick 0.6"))
+		}
+		return
+	}
 }
 
 func (t thicknesses) ask(subject, called string, at diag.Span, such string) {

@@ -39,14 +39,15 @@ of the middle is matched behind it: the same wood, as thick, as moist when the g
 panel is flat as it leaves the press, and cups within days or in the first winter. A veneer on one face only is an error, a pair of
 plies that differ is a warning.
 
-Lay a ply like the face's on the back, in a cheaper leaf of a wood that swells alike if nobody sees it; and press all plies at the
-moisture that the piece will have in use. The working shows how far the panel would stand off at the dry and the humid end of the year, over the
+Lay a ply like the face's on the back, in a cheaper leaf of a wood that swells alike if nobody sees it; press both with one glue
+on one day ("glue" and "pressing" of a ply say otherwise); and press all plies at the moisture that the piece will have in use. The working shows how far the panel would stand off at the dry and the humid end of the year, over the
 size of what is made of it. That is an upper guide: the theory is linear and has no creep in it.
 
 Plies that cross wrongly and are otherwise alike are found by plies-not-crossed.`,
 	Sources: `That a panel is flat where its stresses balance, and warps the less the nearer it is pressed to the moisture of its use: F. L.
 Brouse, Forest Products Laboratory Report 1252, 1940, second-hand. The warp: classical lamination theory (A. K. Kaw, Mechanics of Composite Materials,
-2nd ed., 2006, chapters 2 and 4, from memory, held to its printed examples) with the shelf's stiffness and movement. See the figures.`,
+2nd ed., 2006, chapters 2 and 4, from memory, held to its printed examples) with the shelf's stiffness and movement; that mirrored plies want one
+glue and one pressing is common practice, no source, and the prediction knows nothing of it. See the figures.`,
 	Sound: `Like veneers on both faces; an even number whose middle two run one way; a back of another wood that swells as much; thicknesses a
 little apart.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }

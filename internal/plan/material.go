@@ -66,9 +66,20 @@ type Ply struct {
 	Of     Ref[Material]
 	Run    Choice // along or across the layup's grain
 	Angle  Figure // degrees from the layup's grain
+	Thick  Length // of solid wood, whose material does not say it
 	Strips Length // width of the strips of a solid core
 	At     Figure // moisture content when pressed, percent
+	Glue   Ref[Glue]
+	Press  Count // in which pressing it is laid; the first where unknown
 	Span   diag.Span
+}
+
+// Thickness is how thick a ply stands: as it says, else as its material does.
+func (p *Ply) Thickness() Length {
+	if p.Thick.How != Unknown || p.Of.To == nil {
+		return p.Thick
+	}
+	return p.Of.To.Thickness()
 }
 
 // Glue is an adhesive by its figures.

@@ -52,10 +52,10 @@ func (p *Ply) material() (wood.Material, Length) {
 		return nil, Length{}
 	case m.Kind == Sheet:
 		if sheet, ok := wood.FindSheet(m.SheetKind.Is); ok {
-			return wood.Board{Sheet: sheet}, m.Thickness()
+			return wood.Board{Sheet: sheet}, p.Thickness()
 		}
 	case m.Kind != Layup && m.Species != nil:
-		return wood.Solid{Species: m.Species, Cut: m.Rings()}, m.Thickness()
+		return wood.Solid{Species: m.Species, Cut: m.Rings()}, p.Thickness()
 	}
 	return nil, Length{}
 }

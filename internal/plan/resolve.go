@@ -247,7 +247,8 @@ func (r *resolver) plies(m *Material) Length {
 			return Length{How: failed} // nothing bears the name, and that was reported
 		}
 		r.layupThickness(of)
-		t := of.Thickness()
+		r.need(&ply.Thick)
+		t := ply.Thickness()
 		if r.need(&t).How == failed {
 			return t
 		}

@@ -76,8 +76,11 @@ func plyWord() Word {
 			ref("of", "what it is of", "ply skin along", "a material", func(p *Ply) *Ref[Material] { return &p.Of }).unnamed().must(),
 			choice("run", "with the layup's grain, or square to it", "ply core across", "along across", func(p *Ply) *Choice { return &p.Run }).unnamed(),
 			figure("angle", "in place of along and across: to the layup's grain", "angle 45deg", func(p *Ply) *Figure { return &p.Angle }, lang.Angle).or("0deg along, 90deg across"),
+			length("thick", "how thick it is, where it is of solid wood", "thick 5/8", func(p *Ply) *Length { return &p.Thick }).or("its material's"),
 			length("strips", "how wide the strips of a solid core are", "strips 1 1/4", func(p *Ply) *Length { return &p.Strips }),
 			figure("at", "its moisture content when pressed", "at 7%", func(p *Ply) *Figure { return &p.At }, lang.Percent).or("its material's"),
+			ref("glue", "what it is laid with, where not with the layup's", "glue resin", "a glue", func(p *Ply) *Ref[Glue] { return &p.Glue }),
+			count("pressing", "in which pressing it is laid, where they are not all pressed at once", "pressing 2", func(p *Ply) *Count { return &p.Press }).or("1"),
 		},
 	}
 }
