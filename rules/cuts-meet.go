@@ -214,7 +214,7 @@ func meetings(pass *Pass, b *plan.Blank) []meeting {
 		within = max(within, thick.Length/2)
 	}
 	for near := range b.Near(within) {
-		if m, tooNear := tooNear(pass, near); tooNear {
+		if m, tooNear := tooNear(pass, near); tooNear && inClosedLists(m.A) && inClosedLists(m.B) {
 			all = keepWorst(all, at, [2]plan.Purpose{m.A.For, m.B.For}, m)
 		}
 	}

@@ -135,3 +135,22 @@ func jointIs(c *plan.Cut, kinds ...string) bool {
 	j := c.Joint()
 	return j != nil && slices.Contains(kinds, j.Kind.Is)
 }
+
+// inClosedLists reports whether every list that a cut's place follows from adds up. Where one does
+// not, that is said, and what it moved is not where it will be.
+func inClosedLists(c *plan.Cut) bool {
+	if c.Use != nil && !closed(&c.Use.Item) {
+		return false
+	}
+	return c.For.End == nil || closed(plan.It(c.For.End.Of))
+}
+
+func closed(it *plan.Item) bool {
+	for l := it.Parent; l != nil; l = l.Parent {
+		switch l.Sum.State {
+		case plan.TooMuch, plan.TooLittle, plan.NothingLeft:
+			return false
+		}
+	}
+	return true
+}

@@ -54,7 +54,7 @@ third of it left.`,
 		p := pass.Plan
 		seen := make(map[thinAt]bool)
 		for c := range p.Cuts().All() {
-			if c.Kind != plan.CutMortise || !jointIs(c, plan.Tenon) || !intoMate(c) || cheek(c, plan.Long) {
+			if c.Kind != plan.CutMortise || !jointIs(c, plan.Tenon) || !intoMate(c) || cheek(c, plan.Long) || !inClosedLists(c) {
 				continue
 			}
 			rail := c.For.End.Of.(*plan.Member)

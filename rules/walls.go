@@ -117,6 +117,9 @@ func saidElsewhere(c *plan.Cut) bool {
 // asked reports whether a wall is one of those that this kind of cut is asked for.
 func (w *wall) asked() bool {
 	c, d := w.cut, w.face.Dimension()
+	if d == plan.Long && !inClosedLists(c) {
+		return false
+	}
 	switch c.Kind {
 	case plan.CutMortise:
 		if d == plan.Long && !w.below && !cheek(c, d) {
