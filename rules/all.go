@@ -45,6 +45,7 @@ var All = []*Rule{
 	mortiseNearEnd,
 	noHorns,
 	notAllowable,
+	offCentreClamping,
 	panelBurstsFrame,
 	panelGlued,
 	panelSize,
