@@ -84,7 +84,7 @@ case books {
 
 // frontOf is how far behind the front of the board that it is cut into a housing begins; ok is false where
 // that is not known, or the boards do not stand in the same case.
-func frontOf(h housed) (starts wood.Length, ok bool) {
+func frontOf(h sunk) (starts wood.Length, ok bool) {
 	if h.end == nil || len(h.end.Mates) != 1 || h.end.Side.Axis() == plan.Behind {
 		return 0, false
 	}

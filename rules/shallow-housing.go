@@ -80,7 +80,7 @@ case books {
 }
 
 // panelOf is the panel or the back whose edge is let in, if it is one.
-func panelOf(h housed) (*plan.Panel, bool) {
+func panelOf(h sunk) (*plan.Panel, bool) {
 	if h.end == nil {
 		return nil, false
 	}

@@ -326,21 +326,7 @@ func (s *seat) room() Extent {
 // outer is the edge, or the face, of the stick that lies nearer to an end of its mate; ok is
 // false where neither does.
 func (s *seat) outer(d Dimension) (f Face, ok bool) {
-	by := s.end.by(0)
-	l := s.lieOf(s.end.Mates[0]).blank
-	at := l.inBlank(by.inside(s.box(Extent{}, s.whole(Wide), s.whole(Thick))))
-	left := func(f Face) Length { // of the mate, beyond the stick
-		looks := l.face(by.inner(s.side(f)))
-		e := at[looks.Dimension()]
-		switch size := l.size(looks.Dimension()); {
-		case !e.Known() || looks.Far() && !size.Known():
-			return Length{}
-		case looks.Far():
-			return derived(size.Length - e.To())
-		}
-		return derived(e.From)
-	}
-	near, far := left(Face(d*2)), left(Face(d*2)+1)
+	near, far := s.beyond(Face(d*2)), s.beyond(Face(d*2)+1)
 	switch {
 	case !near.Known() || !far.Known() || wood.Same(near.Length, far.Length):
 		return 0, false
@@ -348,6 +334,22 @@ func (s *seat) outer(d Dimension) (f Face, ok bool) {
 		return Face(d * 2), true
 	}
 	return Face(d*2) + 1, true
+}
+
+// beyond is how much of the mate there is beyond an edge or a face of the stick.
+func (s *seat) beyond(f Face) Length {
+	by := s.end.by(0)
+	l := s.lieOf(s.end.Mates[0]).blank
+	at := l.inBlank(by.inside(s.box(Extent{}, s.whole(Wide), s.whole(Thick))))
+	looks := l.face(by.inner(s.side(f)))
+	e := at[looks.Dimension()]
+	switch size := l.size(looks.Dimension()); {
+	case !e.Known() || looks.Far() && !size.Known():
+		return Length{}
+	case looks.Far():
+		return derived(size.Length - e.To())
+	}
+	return derived(e.From)
 }
 
 func (s *seat) tenon() {
@@ -577,10 +579,16 @@ func (s *seat) housing() {
 		}
 	}
 	thick := s.whole(Thick)
+	k := cutting{kind: CutHousing, enters: s.facing(), open: open}
 	if j.SlotWide.How != Unknown {
 		thick = about(thick, j.SlotWide)
+		for f := NearFace; f <= FarFace; f++ { // at the very end of its mate it is a step
+			if end := s.beyond(f); end.Known() && wood.Same(end.Length, 0) {
+				k.runs = append(k.runs, s.side(f))
+			}
+		}
 	}
-	s.into(cutting{kind: CutHousing, enters: s.facing(), open: open}, begin(j.Deep), wide, thick)
+	s.into(k, begin(j.Deep), wide, thick)
 }
 
 // rabbet steps the end, or the back, of the mate.

@@ -363,16 +363,27 @@ func jointChildren() []Word {
 				choice("grain", "along is through the joint", "grain along", "along across", func(s *Spline) *Choice { return &s.Grain }).or("along"),
 			},
 		}), func(sp *Spline, s *lang.Statement) { sp.Span = s.Head() }),
-		within(Word{
-			Names: names("groove"), In: InTongue, Opens: InSpline,
-			Doc:     "what the tongue goes into",
-			Example: "groove deep 13/32",
-			Slots: []Slot{
-				length("wide", "how wide it is", "wide 1/4", func(j *Joint) *Length { return &j.Groove.Across }),
-				length("deep", "how deep it is", "deep 13/32", func(j *Joint) *Length { return &j.Groove.Deep }).or("the tongue's length and 1/32"),
-			},
-		}),
+		tongueGrooveWord(),
 	}
+}
+
+// tongueGrooveWord is the groove of a tongue, whose settings are the joint's own.
+func tongueGrooveWord() Word {
+	w := within(Word{
+		Names: names("groove"), In: InTongue, Opens: InSpline,
+		Doc:     "what the tongue goes into",
+		Example: "groove deep 13/32",
+		Slots: []Slot{
+			length("wide", "how wide it is", "wide 1/4", func(j *Joint) *Length { return &j.Groove.Across }).or("as the tongue is thick"),
+			length("deep", "how deep it is", "deep 13/32", func(j *Joint) *Length { return &j.Groove.Deep }).or("the tongue's length and 1/32, 0.8mm"),
+		},
+	})
+	w.inherit = func(d *decoder, node, from any) {
+		for i := range w.Slots {
+			w.Slots[i].inherit(d, node, from)
+		}
+	}
+	return w
 }
 
 func pegWord(in Place, doc, example, at string, settings ...Slot) Word {

@@ -12,8 +12,8 @@ import (
 	"plancheck/internal/wood"
 )
 
-// housed is an end or an edge that is let into its mate, or a drawer's board that is let into the sides.
-type housed struct {
+// sunk is an end or an edge that is let into its mate, or a drawer's board that is let into the sides.
+type sunk struct {
 	*plan.Joint
 	subject string
 	end     *plan.End      // nil in a drawer
@@ -30,9 +30,9 @@ var acrossWood = []string{plan.Housing, plan.Dado, plan.SlidingDovetail}
 
 // housings ranges over what is let into its mate by one of some kinds of joint: ends of members,
 // edges of panels and backs, corners of drawers.
-func housings(p *plan.Plan, kinds ...string) iter.Seq[housed] {
+func housings(p *plan.Plan, kinds ...string) iter.Seq[sunk] {
 	is := func(j *plan.Joint) bool { return j != nil && slices.Contains(kinds, j.Kind.Is) }
-	return func(yield func(housed) bool) {
+	return func(yield func(sunk) bool) {
 		for e := range ends(p) {
 			m, ok := e.Of.(*plan.Member)
 			if ok && is(e.Joint) && len(e.Mates) > 0 && !yield(letIn(e, m.Of.Material.To, m.Size.Thick)) {
@@ -48,7 +48,7 @@ func housings(p *plan.Plan, kinds ...string) iter.Seq[housed] {
 		}
 		for d := range plan.AllOf[*plan.Drawer](p) {
 			for at, j := range drawerCorners(d) {
-				if is(j) && !yield(housed{
+				if is(j) && !yield(sunk{
 					Joint: j, subject: plan.PathOf(d), of: at.Of, thick: at.Size.Thick, mate: d.Left.Size.Thick, flat: true,
 					what: at.Name, into: "side of " + called(&d.Item),
 				}) {
@@ -59,16 +59,16 @@ func housings(p *plan.Plan, kinds ...string) iter.Seq[housed] {
 	}
 }
 
-func letIn(e *plan.End, of *plan.Material, thick plan.Length) housed {
+func letIn(e *plan.End, of *plan.Material, thick plan.Length) sunk {
 	mate := e.Mates[0]
-	return housed{
+	return sunk{
 		Joint: e.Joint, subject: plan.PathOf(e.Of), end: e, of: of, thick: thick, mate: e.MateSize(),
 		flat: mate.Board() && mate.Flat == e.Side.Axis(), what: plan.It(e.Of).Word, into: called(&mate.Item),
 	}
 }
 
 // left begins a working with what a cut of some depth leaves of the mate.
-func (h housed) left(p *plan.Plan, deep wood.Length, cut string) *plan.Paper {
+func (h sunk) left(p *plan.Plan, deep wood.Length, cut string) *plan.Paper {
 	return p.Paper().Start(h.mate.Length, "thickness of "+h.into).Minus(deep, cut).Equals("left behind it")
 }
 
