@@ -4,6 +4,7 @@ package rules
 var All = []*Rule{
 	alikeParts,
 	backSize,
+	barefacedCorner,
 	breadboardCore,
 	breadboardSplits,
 	breaksThrough,
@@ -24,6 +25,7 @@ var All = []*Rule{
 	endWithoutMate,
 	givenTwice,
 	gluedAcrossGrain,
+	grainAcrossJoint,
 	grainUnsaid,
 	grooveShows,
 	halfDrawn,
@@ -46,6 +48,7 @@ var All = []*Rule{
 	mitreLength,
 	mortiseDepth,
 	mortiseNearEnd,
+	narrowShoulder,
 	noHorns,
 	notAllowable,
 	offCentreClamping,

@@ -64,7 +64,7 @@ thickness counts first in bending: Li et al., Forests 12(4):478, 2021. The edges
 				f.Message = fmt.Sprintf("a tenon %s thick on a stick %s thick snaps off at the shoulder", p.ShowSaid(thick), p.Show(stick.Length))
 			case below(tenonThinnest):
 				f.Message = fmt.Sprintf("a tenon %s thick is thin for a stick %s thick", p.ShowSaid(thick), p.Show(stick.Length))
-			case wood.Over(thick.Length, fraction(stick.Length, pass.Number(tenonThickest, t.subject))) && !t.Joint.Barefaced.On:
+			case t.fat(pass):
 				f.Message = fmt.Sprintf("a tenon %s thick on a stick %s thick leaves weak walls beside its mortise", p.ShowSaid(thick), p.Show(stick.Length))
 			default:
 				continue
@@ -75,4 +75,10 @@ thickness counts first in bending: Li et al., Forests 12(4):478, 2021. The edges
 			pass.Report(f)
 		}
 	},
+}
+
+// fat reports whether a tenon is too thick for its stick, both known. A bare-faced one has one shoulder, and
+// may be thicker.
+func (t tenon) fat(pass *Pass) bool {
+	return !t.Joint.Barefaced.On && wood.Over(t.Joint.Thick.Length, fraction(t.of.Size.Thick.Length, pass.Number(tenonThickest, t.subject)))
 }

@@ -4,7 +4,9 @@ package rules
 
 import (
 	"iter"
+	"slices"
 
+	"plancheck/internal/diag"
 	"plancheck/internal/plan"
 	"plancheck/internal/wood"
 )
@@ -18,14 +20,72 @@ type tenon struct {
 }
 
 // tenons ranges over the ends that have a tenon of their own.
-func tenons(p *plan.Plan) iter.Seq[tenon] {
+func tenons(p *plan.Plan) iter.Seq[tenon] { return joinedBy(p, plan.Tenon) }
+
+// mortised ranges over the ends that a mortise is cut for: tenons of their own, and loose ones.
+func mortised(p *plan.Plan) iter.Seq[tenon] { return joinedBy(p, plan.Tenon, plan.LooseTenon) }
+
+// joinedBy ranges over the ends that are held by some kinds of joint.
+func joinedBy(p *plan.Plan, kinds ...string) iter.Seq[tenon] {
 	return func(yield func(tenon) bool) {
 		for e := range ends(p) {
-			if m, ok := e.Of.(*plan.Member); ok && e.Joint.Kind.Is == plan.Tenon && !yield(tenon{e, m, plan.PathOf(m)}) {
+			if m, ok := e.Of.(*plan.Member); ok && slices.Contains(kinds, e.Joint.Kind.Is) && !yield(tenon{e, m, plan.PathOf(m)}) {
 				return
 			}
 		}
 	}
+}
+
+// called is what messages call it: a tenon, or a loose tenon.
+func (t tenon) called() string {
+	if t.Joint.Kind.Is == plan.LooseTenon {
+		return "loose tenon"
+	}
+	return "tenon"
+}
+
+// at is where a figure of the joint stands; where the plan leaves it out, at the joint.
+func (t tenon) at(l plan.Length) diag.Span {
+	if l.Span.Known() {
+		return l.Span
+	}
+	return t.Joint.Span
+}
+
+// slot is how wide its mortise is, across the tenon's thickness.
+func (t tenon) slot() plan.Length {
+	if m := t.Joint.Mortise; m != nil && m.Thick.How != plan.Unknown {
+		return m.Thick
+	}
+	return t.Joint.Thick
+}
+
+// wide is how wide it is: as said, else as the piece in space has it.
+func (t tenon) wide(cuts *plan.Cuts) plan.Length {
+	if t.Joint.Wide.How != plan.Unknown {
+		return t.Joint.Wide
+	}
+	own := cuts.Own(t.End, plan.CutTenon)
+	if own == nil {
+		return plan.Length{}
+	}
+	across := own.At[plan.Wide]
+	if t.thickness(own) == plan.Wide {
+		across = own.At[plan.Thick]
+	}
+	if !across.Sized {
+		return plan.Length{}
+	}
+	return plan.Length{Length: across.Size, How: plan.Derived}
+}
+
+// thickness is the dimension of its stick's blank in which a tenon's thickness lies: a part may
+// be turned where it is used.
+func (t tenon) thickness(own *plan.Cut) plan.Dimension {
+	if own.Side(plan.NearFace).Axis() == t.of.Flat {
+		return plan.Thick
+	}
+	return plan.Wide
 }
 
 // racked lists the members by which a frame stands square. The others, such as slats, fill it.

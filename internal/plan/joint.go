@@ -86,6 +86,7 @@ type Mortise struct {
 	Deep       Length
 	Own        Length // a loose tenon's, in the end's own part
 	Thick      Length
+	Wide       Length // along the tenon's width; as wide as that where unknown
 	RoundEnded Flag
 	Span       diag.Span
 }
@@ -100,6 +101,7 @@ type Haunch struct {
 type Wedged struct {
 	Count          Count
 	FromEdge, Stop Length
+	Long           Length // of the wedges themselves
 	Spread         Choice
 	Fox            Flag
 	Span           diag.Span

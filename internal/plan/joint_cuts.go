@@ -380,7 +380,7 @@ func (s *seat) tenon() {
 	widths := s.widths(room, haunched, outer)
 	for _, wide := range widths {
 		s.own(tenon, begin(j.Long), wide, thick)
-		s.into(mortise, begin(j.Mortise.Deep), wide, hole)
+		s.into(mortise, begin(j.Mortise.Deep), s.slotFor(wide), hole)
 	}
 	if j.Peg != nil {
 		wide := Extent{}
@@ -389,6 +389,14 @@ func (s *seat) tenon() {
 		}
 		s.pegs(wide)
 	}
+}
+
+// slotFor is where the mortise lies along the width of its tenon: about the tenon's middle.
+func (s *seat) slotFor(tenon Extent) Extent {
+	if m := s.joint.Mortise; m != nil && m.Wide.How != Unknown {
+		return about(tenon, m.Wide)
+	}
+	return tenon
 }
 
 // bareFace is the side at which a tenon has no shoulder.
@@ -527,6 +535,7 @@ func (s *seat) looseTenon() {
 		widths = s.widths(room, false, 0)
 	}
 	for _, wide := range widths {
+		wide = s.slotFor(wide)
 		s.own(cutting{kind: CutMortise, enters: s.end.Side}, inwards(m.Own), wide, thick)
 		s.into(cutting{kind: CutMortise, enters: s.facing(), through: j.Through.On}, begin(m.Deep), wide, thick)
 	}
