@@ -99,6 +99,7 @@ var All = []*Rule{
 	veneerThickness,
 	weakSpline,
 	wideTail,
+	wideTenonGlued,
 	wrongCount,
 	wrongLimit,
 	wrongValue,
