@@ -52,14 +52,6 @@ func (t tenon) at(l plan.Length) diag.Span {
 	return t.Joint.Span
 }
 
-// slot is how wide its mortise is, across the tenon's thickness.
-func (t tenon) slot() plan.Length {
-	if m := t.Joint.Mortise; m != nil && m.Thick.How != plan.Unknown {
-		return m.Thick
-	}
-	return t.Joint.Thick
-}
-
 // wide is how wide it is: as said, else as the piece in space has it.
 func (t tenon) wide(cuts *plan.Cuts) plan.Length {
 	if t.Joint.Wide.How != plan.Unknown {
