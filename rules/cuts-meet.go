@@ -385,7 +385,7 @@ func (m *meeting) shorter(pass *Pass, fits [2]wood.Length) (diag.Fix, bool) {
 		return diag.Fix{Title: fmt.Sprintf("make both tenons %s long at most", p.Show(fits[0]))}, true
 	case opposed(m.Meeting):
 		return diag.Fix{Title: fmt.Sprintf("make the tenons %s and %s long at most", p.Show(fits[0]), p.Show(fits[1]))}, true
-	case fits[1] >= fits[0]:
+	case fits[1]-b.Length >= fits[0]-a.Length: // the one that loses less
 		return diag.Fix{Title: fmt.Sprintf("make the tenon of %s %s long at most", titled(plan.It(m.B.For.End.Of)), p.Show(fits[1]))}, true
 	}
 	return diag.Fix{Title: fmt.Sprintf("make the tenon of %s %s long at most", titled(plan.It(m.A.For.End.Of)), p.Show(fits[0]))}, true
@@ -424,7 +424,7 @@ func (m *meeting) beside(p *plan.Plan, f *diag.Finding) {
 		d = plan.Long
 	}
 	first, second := m.A, m.B
-	if second.At[d].From < first.At[d].From {
+	if !wood.Same(second.At[d].From-first.At[d].To(), m.Apart[d]) {
 		first, second = second, first
 	}
 	paper := p.Paper()
