@@ -110,7 +110,7 @@ func clamped(e *plan.End) (m *plan.Member, so clampedSo, ok bool) {
 	}
 	mate := e.Mates[0]
 	rail, stile := m.Body[m.Flat], mate.Body[m.Flat]
-	if mate.Board() || mate.In != m.In || !rail.Known() || !stile.Known() {
+	if mate.Board() || mate.In != m.In || mate.Grain == m.Flat || !rail.Known() || !stile.Known() {
 		return m, so, false
 	}
 	return m, clampedSo{
