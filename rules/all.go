@@ -34,7 +34,6 @@ var All = []*Rule{
 	foxWedgeLong,
 	givenTwice,
 	gluedAcrossGrain,
-	grainAcrossJoint,
 	grainUnsaid,
 	grooveShows,
 	halfDrawn,

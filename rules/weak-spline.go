@@ -6,7 +6,7 @@ import (
 )
 
 var weakSpline = &Rule{
-	Name: "weak-spline", Group: Joints, Severity: diag.Warning,
+	Name: "weak-spline", Group: Joints, Severity: diag.Error,
 	Summary: "the grain of a spline or a loose tenon runs along the joint",
 	Doc: `A strip of wood splits along its grain with two fingers. Where its grain runs along the joint, that is just where the joint opens, and
 the spline holds nothing but its own place.
