@@ -152,6 +152,20 @@ func oneBolt(m plan.Meeting) bool {
 	return true
 }
 
+// shortPeg reports whether a cut is a peg's hole that need not reach as far as another cut, or of which
+// nothing says how far it goes.
+func shortPeg(c, other *plan.Cut) bool {
+	if c.Kind != plan.CutPeg {
+		return false
+	}
+	long, d := c.Joint().Peg.Of.To.Long, c.Enters.Dimension()
+	from := other.At[d].From
+	if size := c.In.Size[d]; c.Enters.Far() {
+		from = size.Length - other.At[d].To()
+	}
+	return !long.Known() || !wood.Under(from, long.Length)
+}
+
 func sameFace(m plan.Meeting) bool { return m.A.Enters == m.B.Enters }
 
 func notOpposed(m plan.Meeting) bool { return !opposed(m) }
@@ -234,7 +248,9 @@ func count(b *plan.Blank, is func(*plan.Cut) bool) int {
 
 // tooNear says how much two cuts that are near each other want between them, if they have less.
 func tooNear(pass *Pass, m plan.Meeting) (meeting, bool) {
-	m = inText(m)
+	if m = inText(m); shortPeg(m.A, m.B) || shortPeg(m.B, m.A) {
+		return meeting{}, false
+	}
 	for i := range clearances {
 		c := &clearances[i]
 		if !(c.a(m.A) && c.b(m.B) || c.a(m.B) && c.b(m.A)) {
