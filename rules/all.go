@@ -65,6 +65,7 @@ var All = []*Rule{
 	mortiseDepth,
 	mortiseNearEnd,
 	narrowShoulder,
+	needlessSetUp,
 	noCutter,
 	noHorns,
 	notAcclimated,

@@ -23,7 +23,8 @@ pressure beside that line. The stile rolls, its shoulder opens on one side, and 
 Put pads under the jaws that bring the pressure into the line of the rail, or turn every second clamp to the other face and look
 along the frame before the glue sets.`,
 	Sources: `Statics: a force beside the line of what bears it turns the joint. The part of the thickness stands with its figure.`,
-	Sound:   `A rail half as thick as its stile and flush with the face; a thin rail in the middle of a thick stile; a thin rail at the face that is not glued.`,
+	Sound: `A rail half as thick as its stile and flush with the face; a thin rail in the middle of a thick stile; a thin rail at the
+face that is not glued; slats, which bear no clamp; a head rail against the flat of a side rail.`,
 	Bad: `frame leaf {
   wide 18 ; high 24 ; thick 1 3/4
   joint tenon thick 1/4 long 1 1/4
@@ -100,7 +101,7 @@ type clampedSo struct {
 // is not clamped, or where its place is not known.
 func clamped(e *plan.End) (m *plan.Member, so clampedSo, ok bool) {
 	m, ok = e.Of.(*plan.Member)
-	if !ok || m.Board() || len(e.Mates) != 1 || e.Joint.Dry.On {
+	if !ok || !racked[m.Word] || len(e.Mates) != 1 || e.Joint.Dry.On {
 		return m, so, false
 	}
 	switch e.Joint.Kind.Is {
