@@ -14,18 +14,19 @@ var foxWedgeLong = &Rule{
 reaches the end of its saw cut before the shoulders close, nothing moves any more: the joint stays open, and as it is wedged it does not
 come apart again.
 
-Make the wedge shorter than the mortise is deep, less what the saw cut stops short of the shoulder; try the wedges in scrap first.`,
+Make the wedge shorter than the mortise is deep, less what the saw cut stops short of the shoulder; try the wedges in scrap first.
+The rule speaks where the plan says how long they are: "wedged fox stop 1/4 wedge-long 3/4".`,
 	Sources: `Geometry. Fox wedging: W. Noyes, Handwork in Wood, 1910, joints no. 34 to 36.`,
 	Sound:   `A fox wedge just as long as there is room for; a long wedge in a through tenon, whose end is sawn off.`,
 	Bad: `frame gate {
   wide 18 ; high 24 ; thick 3/4
-  joint tenon thick 1/4 long 1 1/4 mortise deep 1 5/16 { wedged fox stop 1/4 long 1 1/4 }
+  joint tenon thick 1/4 long 1 1/4 mortise deep 1 5/16 { wedged fox stop 1/4 wedge-long 1 1/4 }
   across { stile left 2 1/4 ; down { space 4 ; rail head 2 1/4 ; space } ; stile right 2 1/4 }
 }
 `,
 	Good: `frame gate {
   wide 18 ; high 24 ; thick 3/4
-  joint tenon thick 1/4 long 1 1/4 mortise deep 1 5/16 { wedged fox stop 1/4 long 3/4 }
+  joint tenon thick 1/4 long 1 1/4 mortise deep 1 5/16 { wedged fox stop 1/4 wedge-long 3/4 }
   across { stile left 2 1/4 ; down { space 4 ; rail head 2 1/4 ; space } ; stile right 2 1/4 }
 }
 `,

@@ -25,7 +25,7 @@ dry ("dry"). From the day it is glued to the season that moves it most, up to 1/
 above 1/16 an error. A tenon whose mate moves the same way, as a shelf's in the side of a case, may be as wide as it likes.`,
 	Sources: movementSource + `
 Twin tenons for wide rails: W. Fairham, Woodwork Joints; W. Noyes, Handwork in Wood, 1910, joint no. 41. The limits are common practice, no source.`,
-	Sound: `A tenon of 4 glued full that moves less than 1/32; one of 6 that is glued in the middle, one that is dry, two of 2 1/4 with
+	Sound: `A tenon of 4 glued full that moves less than 1/32; one of 6 that is glued in the middle, one that is dry, two of 2 with
 a haunch between; a shelf's wide tenon in the side of a case.`,
 	Bad: `climate { shop 7% ; dry 6% ; humid 11% }
 wood oak { species "white oak" ; sawn flat }

@@ -101,7 +101,7 @@ type Haunch struct {
 type Wedged struct {
 	Count          Count
 	FromEdge, Stop Length
-	Long           Length // of the wedges themselves
+	Long           Length // of the wedges
 	Spread         Choice
 	Fox            Flag
 	Span           diag.Span

@@ -342,7 +342,7 @@ func jointChildren() []Word {
 				count("count", "how many wedges", "count 2", func(w *Wedged) *Count { return &w.Count }),
 				length("from-edge", "from the edge of the tenon to the saw cut", "from-edge 1/8", func(w *Wedged) *Length { return &w.FromEdge }),
 				length("stop", "from the shoulder to the end of the saw cut", "stop 1/4", func(w *Wedged) *Length { return &w.Stop }),
-				length("long", "how long the wedges are", "long 3/4", func(w *Wedged) *Length { return &w.Long }),
+				length("wedge-long", "how long the wedges themselves are", "wedge-long 3/4", func(w *Wedged) *Length { return &w.Long }),
 				choice("spread", "along or across the mate's grain", "spread along", "along across", func(w *Wedged) *Choice { return &w.Spread }).or("along"),
 				flag("fox", "driven by the bottom of a blind mortise", "fox", func(w *Wedged) *Flag { return &w.Fox }),
 			},
