@@ -61,7 +61,7 @@ part slab { of board ; long 48 ; wide 24 }
 
 func hasSheet(m *plan.Material) bool {
 	for _, ply := range m.Plies {
-		if ply.Of.To.Kind == plan.Sheet {
+		if ply.Of.To != nil && ply.Of.To.Kind == plan.Sheet {
 			return true
 		}
 	}
