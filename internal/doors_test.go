@@ -30,9 +30,10 @@ var doors = []door{
 	{"internal/wood", nil, []string{"gonum.org/v1/gonum"}},
 	{"internal/plan", []string{"internal/diag", "lang", "internal/wood"}, nil},
 	{"rules", []string{"internal/diag", "lang", "internal/wood", "internal/plan"}, nil},
+	{"internal/draw", []string{"internal/wood", "internal/plan"}, nil},
 	{
 		"internal/report",
-		[]string{"internal/diag", "lang", "internal/wood", "internal/plan", "rules"},
+		[]string{"internal/diag", "lang", "internal/wood", "internal/plan", "rules", "internal/draw"},
 		[]string{"github.com/fatih/color"},
 	},
 	{

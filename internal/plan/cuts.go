@@ -498,3 +498,15 @@ func (b *Blank) sort() {
 		})
 	}
 }
+
+// Place is where a cut lies in the assembly in which its member is drawn; false in what is no member.
+func (c *Cut) Place() (Box, bool) {
+	if c.Use == nil {
+		return Box{}, false
+	}
+	var box Box
+	for d, axis := range c.lie.axis {
+		box[axis] = c.lie.inAssembly(Dimension(d), c.At[d])
+	}
+	return box, true
+}

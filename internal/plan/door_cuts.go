@@ -33,7 +33,7 @@ func (c *cutter) door(d *Door) {
 			var box Box
 			depth := begin(body.Long)
 			box[Down-at.Axis()] = about(along, body.Wide)
-			box[Behind] = round(half(d.thick()), body.Thick)
+			box[Behind] = round(half(d.Thick()), body.Thick)
 			c.leaf(d, use, at, cutting{kind: CutLockBody, enters: at}, depth, box)
 		}
 	}
@@ -42,8 +42,8 @@ func (c *cutter) door(d *Door) {
 // hinged are the edges on which a door can be hung.
 var hinged = map[string]Side{"left": Left, "right": Right, "top": Upper, "bottom": Lower}
 
-// thick is how thick the leaf stands.
-func (d *Door) thick() Length {
+// Thick is how thick the leaf stands.
+func (d *Door) Thick() Length {
 	switch leaf := &d.Leaf; {
 	case leaf.Thick.How != Unknown:
 		return leaf.Thick
@@ -98,12 +98,12 @@ func (c *cutter) hinge(d *Door, use *HardwareUse, hung Side) {
 		switch h.Kind.Is {
 		case "cup": // from the back, so far from the edge
 			box[axis] = about(along, h.Bore)
-			box[Behind] = stretch(less(d.thick(), h.Deep), h.Deep)
+			box[Behind] = stretch(less(d.Thick(), h.Deep), h.Deep)
 			depth := stretch(or(use.Rim, h.Rim), h.Bore)
 			c.leaf(d, use, hung, cutting{kind: CutHingeBore, enters: Back, round: true}, depth, box)
 		case "barrel": // into the middle of the edge
 			box[axis] = about(along, h.Bore)
-			box[Behind] = round(half(d.thick()), h.Bore)
+			box[Behind] = round(half(d.Thick()), h.Bore)
 			c.leaf(d, use, hung, cutting{kind: CutHingeBore, enters: hung, round: true}, begin(h.Deep), box)
 		case "butt":
 			box[axis] = about(along, h.High)
@@ -166,7 +166,7 @@ func (c *cutter) leaf(d *Door, use *HardwareUse, edge Side, k cutting, depth Ext
 	}
 	var of any = d
 	grain := Down
-	size := [3]Length{d.Size[1], d.Size[0], d.thick()}
+	size := [3]Length{d.Size[1], d.Size[0], d.Thick()}
 	switch {
 	case d.Leaf.Part != nil:
 		of, size = d.Leaf.Part, [3]Length{d.Leaf.Part.Size.Long, d.Leaf.Part.Size.Wide, d.Leaf.Part.Size.Thick}

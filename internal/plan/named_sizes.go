@@ -3,10 +3,7 @@ package plan
 // The sizes that a thing offers by name, such as `carcass.left-door.clear.wide`.
 
 import (
-	"math"
 	"strings"
-
-	"plancheck/internal/wood"
 )
 
 // SizeName is one size that can be named after a dot.
@@ -231,7 +228,8 @@ func (r *resolver) doorSize(d *Door, name string) (Length, bool) {
 
 // clearWide is what passes a door that stands open: the opening less what the leaf, turned
 // about its pin, still covers of it. A leaf that opens wide enough to stand clear of the
-// opening covers nothing; at 90 degrees it covers its thickness and half its knuckle.
+// opening covers nothing; at 90 degrees it covers its thickness, half its knuckle, and from the pin to what
+// it hangs on. A hinge without a fixed pin is taken to turn the leaf about the corner of its face.
 func (r *resolver) clearWide(d *Door) Length {
 	if !r.solve(d.In, Across) || !d.Cell[Across].Sized {
 		return Length{}
@@ -240,30 +238,17 @@ func (r *resolver) clearWide(d *Door) Length {
 	if d.Fit.Kind.Is == "overlay" || d.Hang.Is != "left" && d.Hang.Is != "right" {
 		return derived(opening)
 	}
+	r.doorEdges(d)
 	thick := r.leafThick(d)
-	if !thick.Known() {
-		return Length{}
-	}
-	opens := d.Opens
-	proud := wood.Length(0)
-	for _, use := range d.Hinges {
-		if use.Hinge == nil {
-			continue
+	s, ok := d.swing(thick, r.leafSize(d, Across))
+	if !ok {
+		gap := d.Edges[hinged[d.Hang.Is]].Less
+		if !thick.Known() || !gap.Known() {
+			return Length{}
 		}
-		if opens.How == Unknown {
-			opens = use.Hinge.Opens
-		}
-		proud = use.Proud.Or(use.Hinge.Knuckle.Length / 2).Length
+		s = Swing{Thick: thick.Length, Gap: gap.Length, Opens: d.opens()}
 	}
-	edge := r.doorEdges(d)[Left]
-	if d.Hang.Is == "right" {
-		edge = r.doorEdges(d)[Right]
-	}
-	out := edge.Less.Length / 2 // the pin stands over the middle of the reveal
-	angle := opens.Or(90) * math.Pi / 180
-	depth := float64(thick.Length + proud)
-	covered := wood.Length(depth*math.Sin(angle) - float64(out)*(1-math.Cos(angle)))
-	return derived(opening - max(0, covered))
+	return derived(opening - s.Covers())
 }
 
 // boxSize is the size of that name of one of a drawer's parts.

@@ -184,7 +184,7 @@ let groove-deep = 1/4
 				"leaf.thick":          "3/4",
 				"leaf.foot.from-left": "2",
 
-				"c.d.clear.wide": "11 3/16", // the pin 1/8 proud and 1/16 out: 12 - (3/4 + 1/8) + 1/16
+				"c.d.clear.wide": "11 1/16", // the pin stands 1/16 from the side, and 3/4 + 1/8 from the leaf's back
 
 				"c.mid.long":       "19",     // 18 1/2 + 2 x 1/4
 				"c.mid.wide":       "16",     // the depth

@@ -1,0 +1,72 @@
+package draw
+
+// A door as it opens, seen from above.
+
+import (
+	"fmt"
+
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+// SwingOf shows the leaf of a door shut, and open as far as its hinges let it, with the way of its free
+// edge; false where that is not known.
+func SwingOf(p *plan.Plan, d *plan.Door) (Drawing, bool) {
+	swing, ok := d.Swing()
+	if !ok || swing.Hinge.Axis() != plan.Across || swing.Wide <= 0 || swing.Thick <= 0 {
+		return Drawing{}, false
+	}
+	opens := swing.Opens.Or(90)
+	scale := scaleFor(p, mm(swing.Wide)*1.6, mm(swing.Wide)*1.1, 110, 90)
+	s := newSheet()
+	// x to the right from the hinge edge of the shut leaf, y down the page towards who stands before it.
+	at := func(x, y wood.Length, degrees float64) (float64, float64) {
+		x, y = swing.Corner(x, y, degrees)
+		if swing.Hinge == plan.Right {
+			x = -x
+		}
+		return mm(x) / scale, -mm(y) / scale
+	}
+	outline := func(class string, degrees float64, corners ...[2]wood.Length) {
+		var points []float64
+		for _, c := range corners {
+			x, y := at(c[0], c[1], degrees)
+			points = append(points, x, y)
+		}
+		s.path(class, true, points...)
+	}
+	block := func(class string, from, to wood.Length) {
+		outline(class, 0, [2]wood.Length{from, 0}, [2]wood.Length{to, 0}, [2]wood.Length{to, swing.Thick}, [2]wood.Length{from, swing.Thick})
+	}
+	if beside := max(swing.Thick, wood.Inch/2); d.Fit.Kind.Is != "overlay" {
+		block("cut", -swing.Gap-beside, -swing.Gap)
+		block("cut", swing.Wide+swing.Free, swing.Wide+swing.Free+beside)
+	}
+	leaf := [][2]wood.Length{{0, 0}, {swing.Wide, 0}, {swing.Wide, swing.Thick}, {0, swing.Thick}}
+	outline("cut", 0, leaf...)
+	outline("hidden", opens, leaf...)
+	var way []float64
+	reach := wood.Length(0)
+	const steps = 60
+	for i := range steps + 1 {
+		degrees := opens * float64(i) / steps
+		x, y := at(swing.Wide, 0, degrees)
+		way = append(way, x, y)
+		_, out := swing.Corner(swing.Wide, 0, degrees)
+		reach = max(reach, -out)
+	}
+	s.path("axis", false, way...)
+	x, y := at(-swing.Out, -swing.Proud, 0)
+	s.circle("seen", x, y, 0.8)
+
+	title := plan.PathOf(d) + ", opening, from above"
+	said := fmt.Sprintf("opens to %.0f degrees", opens)
+	if !swing.Opens.Known() {
+		said = "drawn open to 90 degrees, since nothing says how far it opens"
+	}
+	needs := "needs " + p.Tape.Nearest(reach) + " of room in front"
+	about := fmt.Sprintf("The leaf is %s wide and %s thick, hung %s; it %s and %s. Open, it covers %s of its opening.",
+		sized(p, swing.Wide), sized(p, swing.Thick), d.Hang.Is, said, needs, sized(p, swing.Covers()))
+	s.text("name", (s.left+s.right)/2, s.bottom+4, false, said+"; "+needs)
+	return Drawing{Title: title, About: about, Scale: scaleName(scale), SVG: s.finish(title, about)}, true
+}

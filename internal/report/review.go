@@ -1,0 +1,276 @@
+package report
+
+// The review of a plan before the first cut: one page for the bench, with drawings to look at.
+
+import (
+	"crypto/sha256"
+	_ "embed"
+	"fmt"
+	"html/template"
+	"io"
+	"slices"
+	"strings"
+	"sync"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/draw"
+	"plancheck/internal/plan"
+)
+
+//go:embed review.html
+var reviewPage string
+
+var reviewTemplate = sync.OnceValue(func() *template.Template {
+	return template.Must(template.New("review").Parse(reviewPage))
+})
+
+// Review writes the review of a plan as one HTML page that needs nothing besides: no script, no
+// network. It prints on A4 and on Letter. revision is that of the plan in git; "" where there is none.
+func Review(w io.Writer, p *plan.Plan, findings []diag.Finding, revision string) error {
+	return reviewTemplate().Execute(w, newReview(p, findings, revision))
+}
+
+// review is what the page shows.
+type review struct {
+	Title    string
+	File     string
+	Hash     string // of the plan's text, the first twelve digits
+	Revision string
+	Caution  string
+	Style    template.CSS // of the drawings
+
+	Outside  []outsideSize
+	Mend     []reviewFinding // errors and warnings
+	Know     []reviewFinding // advice
+	Allowed  []allowed
+	Groups   []drawings
+	Cutting  []cuttingGroup
+	Tables   []reviewTable
+	Text     []textLine
+	LeftOut  int // lines of the plan that are not shown
+	Unplaced int // sizes that could not be worked out
+}
+
+type outsideSize struct{ Name, Size string }
+
+type reviewFinding struct {
+	Number   int
+	Severity string
+	Message  string
+	Rule     string
+	Place    string // "cabinet.plan:12:3"
+	Line     int    // 0 where it does not stand in the plan's own file
+	Working  []reviewStep
+	Notes    []string
+	Mends    []string
+	On       []drawingLink
+}
+
+type reviewStep struct{ Sign, Value, Label string }
+
+type drawingLink struct{ ID, Title string }
+
+type allowed struct{ Rule, Reason, On string }
+
+type drawings struct {
+	Head string
+	All  []reviewDrawing
+}
+
+type reviewDrawing struct {
+	ID string
+	draw.Drawing
+}
+
+type cuttingGroup struct {
+	Material string
+	Rows     []cuttingRow
+}
+
+type cuttingRow struct {
+	Boxes                   []struct{} // one to tick for each part, where they are not too many
+	Count                   int
+	Long, Wide, Grain, Part string
+	Core                    string
+}
+
+// reviewTable is any other list: set-ups, hardware, movement, what to buy.
+type reviewTable struct {
+	ID, Head, About string
+	Plot            template.HTML
+	Columns         []string
+	Rows            [][]string
+}
+
+type textLine struct {
+	Number int
+	Text   string
+	Found  []int // numbers of the findings that stand in it
+}
+
+func newReview(p *plan.Plan, findings []diag.Finding, revision string) *review {
+	r := &review{
+		Title: p.Title, File: p.File.Name, Revision: revision, Style: draw.Style,
+		Hash:     fmt.Sprintf("%x", sha256.Sum256([]byte(p.File.Text)))[:12],
+		Caution:  caution,
+		Unplaced: p.Unchecked,
+	}
+	if r.Title == "" {
+		r.Title = p.File.Name
+	}
+	for _, a := range p.Assemblies {
+		if len(a.Members)+len(plan.PathOf(a)) > 0 && a.Outside[plan.Across].Known() && a.Outside[plan.Down].Known() {
+			r.Outside = append(r.Outside, outsideSize{plan.PathOf(a), outside(p, a)})
+		}
+	}
+	marks := make([]draw.Mark, len(findings))
+	for i, f := range findings {
+		marks[i] = draw.Mark{Number: i + 1, Subject: f.Subject}
+	}
+	on := r.draw(p, marks)
+	for i := range findings {
+		f := newReviewFinding(p, &findings[i], i+1)
+		f.On = on[f.Number]
+		if findings[i].Severity == diag.Advice {
+			r.Know = append(r.Know, f)
+		} else {
+			r.Mend = append(r.Mend, f)
+		}
+	}
+	for _, a := range p.Allows {
+		on := a.Subject
+		for _, ref := range a.On {
+			on = strings.TrimPrefix(on+", "+ref.Name, ", ")
+		}
+		r.Allowed = append(r.Allowed, allowed{a.Rule.Text, a.Reason.Text, on})
+	}
+	r.cutting(p)
+	r.text(p, findings)
+	return r
+}
+
+// outside is an assembly's size outside, width first.
+func outside(p *plan.Plan, a *plan.Assembly) string {
+	var sizes []string
+	for _, l := range a.Outside {
+		if l.Known() {
+			sizes = append(sizes, show(p, l))
+		}
+	}
+	return strings.Join(sizes, " x ")
+}
+
+// draw makes the drawings, and says on which each finding stands.
+func (r *review) draw(p *plan.Plan, marks []draw.Mark) map[int][]drawingLink {
+	on := map[int][]drawingLink{}
+	n := 0
+	add := func(g *drawings, d draw.Drawing) {
+		n++
+		id := fmt.Sprintf("drawing-%d", n)
+		g.All = append(g.All, reviewDrawing{id, d})
+		for _, number := range d.Marked {
+			on[number] = append(on[number], drawingLink{id, d.Title})
+		}
+	}
+	keep := func(g drawings) {
+		if len(g.All) > 0 {
+			r.Groups = append(r.Groups, g)
+		}
+	}
+	for _, a := range p.Assemblies {
+		g := drawings{Head: plan.PathOf(a)}
+		for _, d := range draw.Elevations(p, a, marks) {
+			add(&g, d)
+		}
+		for node := range a.Nodes() {
+			switch node := node.(type) {
+			case *plan.Panel:
+				if d, ok := draw.PanelSection(p, node); ok {
+					add(&g, d)
+				}
+			case *plan.Door:
+				if d, ok := draw.SwingOf(p, node); ok {
+					add(&g, d)
+				}
+			}
+		}
+		keep(g)
+	}
+	g := drawings{Head: "layups"}
+	for _, m := range p.Materials {
+		if d, ok := draw.LayupSection(p, m); ok {
+			add(&g, d)
+		}
+	}
+	keep(g)
+	return on
+}
+
+func newReviewFinding(p *plan.Plan, f *diag.Finding, number int) reviewFinding {
+	out := reviewFinding{Number: number, Severity: f.Severity.String(), Message: f.Message, Rule: f.Rule}
+	if f.Span.Known() {
+		out.Place = strings.TrimSuffix(place(f.Span), ": ")
+		if f.Span.File == p.File {
+			out.Line, _ = f.Span.Position()
+		}
+	}
+	for _, s := range f.Working {
+		out.Working = append(out.Working, reviewStep{s.Op.Sign(), s.Value, s.Label})
+	}
+	for _, note := range f.Notes {
+		out.Notes = append(out.Notes, strings.TrimSpace(place(note.Span)+note.Message))
+	}
+	for _, fix := range f.Fixes {
+		out.Mends = append(out.Mends, fix.Title)
+	}
+	return out
+}
+
+// mostBoxes is how many boxes to tick a line of the cutting list has; more parts are counted.
+const mostBoxes = 12
+
+func (r *review) cutting(p *plan.Plan) {
+	rows := CuttingList(p)
+	for i := range rows {
+		row := &rows[i]
+		head := heading(p, row)
+		if len(r.Cutting) == 0 || r.Cutting[len(r.Cutting)-1].Material != head {
+			r.Cutting = append(r.Cutting, cuttingGroup{Material: head})
+		}
+		g := &r.Cutting[len(r.Cutting)-1]
+		g.Rows = append(g.Rows, cuttingRow{
+			Boxes: make([]struct{}, min(row.Count, mostBoxes)), Count: row.Count,
+			Long: show(p, row.Long), Wide: show(p, row.Wide), Grain: row.Grain, Part: part(row), Core: core(p, row),
+		})
+	}
+}
+
+// A plan of more lines is shown by those in which something was found, and a few around them.
+const (
+	longText = 1500
+	around   = 2
+)
+
+// text shows the plan itself, with the numbers of the findings at their lines.
+func (r *review) text(p *plan.Plan, findings []diag.Finding) {
+	found := map[int][]int{}
+	for i := range findings {
+		if s := findings[i].Span; s.File == p.File {
+			line, _ := s.Position()
+			found[line] = append(found[line], i+1)
+		}
+	}
+	lines := strings.Count(p.File.Text, "\n") + 1
+	for number := 1; number <= lines; number++ {
+		text := p.File.Line(number)
+		if number == lines && text == "" {
+			break
+		}
+		near := lines <= longText || slices.ContainsFunc([]int{-around, -1, 0, 1, around}, func(d int) bool { return found[number+d] != nil })
+		if !near {
+			r.LeftOut++
+			continue
+		}
+		r.Text = append(r.Text, textLine{number, Plain(text), found[number]})
+	}
+}
