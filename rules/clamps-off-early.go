@@ -21,12 +21,12 @@ for 4h").`,
 Woodwork Joints): write which, the rule does not guess.`,
 	Sound: `Twelve hours for a glue that wants twelve; a rest that makes up the time; a glue that needs no clamps; a step that says nothing of time.`,
 	Bad: `glue resin { kind urea ; coldest 60F ; clamp-time 12h }
-wood ash { species "white ash" }
+wood ash { species "white ash" ; sawn flat }
 part slab { of ash ; size 48 x 30 x 7/8 ; boards 6 }
 steps { glue slab with resin for 4h ; rip slab }
 `,
 	Good: `glue resin { kind urea ; coldest 60F ; clamp-time 12h }
-wood ash { species "white ash" }
+wood ash { species "white ash" ; sawn flat }
 part slab { of ash ; size 48 x 30 x 7/8 ; boards 6 }
 steps { glue slab with resin for 12h ; rip slab }
 `,

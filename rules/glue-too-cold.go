@@ -25,13 +25,13 @@ beats it: write "coldest" from it.`,
 known; a kind of which no figure is known.`,
 	Bad: `climate { shop 55F 50% ; dry 68F 25% ; humid 77F 62% }
 glue resin { kind urea }
-wood ash { species "white ash" }
+wood ash { species "white ash" ; sawn flat }
 part slab { of ash ; size 48 x 30 x 7/8 ; boards 6 }
 steps { glue slab with resin }
 `,
 	Good: `climate { shop 70F 50% ; dry 68F 25% ; humid 77F 62% }
 glue resin { kind urea }
-wood ash { species "white ash" }
+wood ash { species "white ash" ; sawn flat }
 part slab { of ash ; size 48 x 30 x 7/8 ; boards 6 }
 steps { glue slab with resin }
 `,

@@ -27,12 +27,12 @@ taken one after another, and the longest counts.`,
 	Sound: `Five joints of 45 seconds in a glue that stays open for five minutes; more joints in a slower glue; one step after another; ends that
 are butted or left dry; a step that does not say how long a joint takes.`,
 	Bad: `glue white { kind pva }
-wood ash { species "white ash" }
+wood ash { species "white ash" ; sawn flat }
 part slab { of ash ; size 48 x 30 x 7/8 ; boards 11 }
 steps { glue slab with white each 45s }
 `,
 	Good: `glue white { kind pva }
-wood ash { species "white ash" }
+wood ash { species "white ash" ; sawn flat }
 part slab { of ash ; size 48 x 30 x 7/8 ; boards 6 }
 steps { glue slab with white each 45s }
 `,
