@@ -65,7 +65,7 @@ type setting struct {
 // settings are the figures of a joint by which its cuts are made, save how far it stops short of an
 // edge, which follows from what is on that edge.
 func settings(j *plan.Joint) []setting {
-	var all []setting
+	all := make([]setting, 0, 10)
 	add := func(name string, l plan.Length) { all = append(all, setting{name: name, Length: l}) }
 	add("thick", j.Thick)
 	add("long", j.Long)

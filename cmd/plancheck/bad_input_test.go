@@ -21,7 +21,7 @@ const (
 	mostWork       = 3 * time.Second
 	mostWorkAByte  = 400 * time.Nanosecond
 	mostBytes      = 150 << 20
-	mostBytesAByte = 160
+	mostBytesAByte = 240
 )
 
 const pine = "climate { shop 8% ; dry 6% ; humid 11% }\nwood pine { species \"eastern white pine\" ; sawn flat }\n"
