@@ -8,6 +8,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"plancheck/internal/diag"
+	"plancheck/internal/plan"
 	"plancheck/internal/report"
 )
 
@@ -23,49 +24,59 @@ A plan with errors still gets its list, with a line on top that says so, and exi
 spreadsheet take --format csv: it also has every size in millimetres, as plain numbers.`,
 		Example: `  plancheck cutlist cabinet.plan
   plancheck cutlist --format csv cabinet.plan > cabinet.csv`,
-		Args: func(_ *cobra.Command, args []string) error {
-			if len(args) != 1 {
-				return fmt.Errorf("name one plan, as in `plancheck cutlist cabinet.plan`")
-			}
-			return nil
-		},
+		Args:              oneArg("cutlist"),
 		ValidArgsFunction: planFiles,
 	}
 	format := choose(cmd, "format", "text", "text (the default), csv for a spreadsheet, json for programs", "text", "csv", "json")
 	cmd.RunE = func(_ *cobra.Command, paths []string) error {
-		src, err := onePlan(paths[0])
-		if err != nil {
-			return err
-		}
-		p, result := judge(src, s)
-		if result.err != nil {
-			return report.Failure{Path: src.name, Err: result.err}
-		}
-		errors := 0
-		for _, f := range result.findings {
-			if f.Severity == diag.Error {
-				errors++
+		return listOf(s, paths[0], func(p *plan.Plan, errors int) error {
+			rows := report.CuttingList(p)
+			switch format.is {
+			case "csv":
+				return report.CutListCSV(s.out, p, rows)
+			case "json":
+				return report.CutListJSON(s.out, p, rows, errors)
 			}
-		}
-		rows := report.CuttingList(p)
-		switch format.is {
-		case "csv":
-			err = report.CutListCSV(s.out, p, rows)
-		case "json":
-			err = report.CutListJSON(s.out, p, rows, errors)
-		default:
-			err = report.CutListText(s.out, p, rows, errors)
-		}
-		if err != nil {
-			return err
-		}
-		if errors > 0 {
-			s.complain(fmt.Errorf("%s has errors; `plancheck check` shows them", src.name))
-			return errFound
+			return report.CutListText(s.out, p, rows, errors)
+		})
+	}
+	return cmd
+}
+
+// oneArg asks for one plan.
+func oneArg(command string) cobra.PositionalArgs {
+	return func(_ *cobra.Command, args []string) error {
+		if len(args) != 1 {
+			return fmt.Errorf("name one plan, as in `plancheck %s cabinet.plan`", command)
 		}
 		return nil
 	}
-	return cmd
+}
+
+// listOf writes a list of what is in one plan. A plan with errors still gets it, and the command fails.
+func listOf(s *streams, path string, write func(p *plan.Plan, errors int) error) error {
+	src, err := onePlan(path)
+	if err != nil {
+		return err
+	}
+	p, result := judge(src, s)
+	if result.err != nil {
+		return report.Failure{Path: src.name, Err: result.err}
+	}
+	errors := 0
+	for _, f := range result.findings {
+		if f.Severity == diag.Error {
+			errors++
+		}
+	}
+	if err := write(p, errors); err != nil {
+		return err
+	}
+	if errors > 0 {
+		s.complain(fmt.Errorf("%s has errors; `plancheck check` shows them", src.name))
+		return errFound
+	}
+	return nil
 }
 
 // onePlan is the one plan that a path stands for.

@@ -24,6 +24,7 @@ func FuzzCommand(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string) {
 		for _, line := range []string{
 			"check -", "check --format json -", "cutlist -", "cutlist --format csv -", "cutlist --format json -",
+			"setups -", "setups --format csv -", "setups --format json -",
 			"fmt -", "fmt --diff -",
 		} {
 			code, out, stderr := command(t, text, strings.Fields(line)...)

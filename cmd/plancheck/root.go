@@ -27,6 +27,7 @@ will not fit, with the arithmetic shown.`,
   plancheck jobs                      … and with every plan in this folder?
   plancheck explain rail-length       what does a finding mean, and what is to be done?
   plancheck cutlist cabinet.plan      every part with its sizes
+  plancheck setups cabinet.plan       how machines are set for its joints
   plancheck fmt --write cabinet.plan  set the plan out neatly
   plancheck help fmt                  how one command is used`,
 		Args:          cobra.ArbitraryArgs,
@@ -50,7 +51,7 @@ will not fit, with the arithmetic shown.`,
 	root.Flags().AddFlagSet(check.Flags())
 	root.Flags().BoolVar(&version, "version", false, "say which plancheck this is")
 	root.PersistentFlags().BoolP("help", "h", false, "say how a command is used")
-	root.AddCommand(check, newReview(s), newExplain(s), newRules(s), newCutlist(s), newCompare(s), newFmt(s), newWords(s), newVersion(s), newCompletion(s))
+	root.AddCommand(check, newReview(s), newExplain(s), newRules(s), newCutlist(s), newSetups(s), newCompare(s), newFmt(s), newWords(s), newVersion(s), newCompletion(s))
 
 	root.SetIn(s.in)
 	root.SetOut(s.out)

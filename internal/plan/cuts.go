@@ -78,6 +78,9 @@ func (f Face) Far() bool { return f%2 == 1 }
 // Opposite is the face across from f.
 func (f Face) Opposite() Face { return f ^ 1 }
 
+// Kind is what sort of side it is.
+func (f Face) Kind() string { return [...]string{"end", "edge", "face"}[f.Dimension()] }
+
 // CutKind says what a cut is, in the words of the trade.
 type CutKind uint8
 
@@ -125,6 +128,7 @@ type Cut struct {
 	Open   [6]bool // by Face: where it comes out on purpose
 	For    Purpose
 	Use    *Member // the member as which its blank takes it; nil in what is no member
+	Times  int     // how many uses of its part in one assembly take it; else 1
 
 	lie *lie // how its blank lies where it is cut
 	by  *way // to the mate in which it is, from the end that it holds
@@ -276,7 +280,7 @@ func (c *Cut) Side(f Face) Side { return c.lie.side(f) }
 
 // FaceName is what a maker calls a face of a cut's blank: "front face", "upper end", "left edge".
 func (c *Cut) FaceName(f Face) string {
-	return c.Side(f).String() + " " + [...]string{"end", "edge", "face"}[f.Dimension()]
+	return c.Side(f).String() + " " + f.Kind()
 }
 
 // Span is where the plan asks for a cut.
@@ -461,7 +465,8 @@ func (c *cutter) share() {
 	}
 }
 
-// sort puts the cuts in order. Those of a part's uses that are alike in every way are kept once.
+// sort puts the cuts in order. Those of a part's uses that are alike in every way are kept once, and
+// counted.
 func (b *Blank) sort() {
 	slices.SortStableFunc(b.Cuts, func(c, d *Cut) int {
 		known := func(c *Cut) bool { return c.At[Long].Known() }
@@ -486,15 +491,18 @@ func (b *Blank) sort() {
 			enters Face
 			joint  *Joint
 		}
-		seen := make(map[drawn]bool, len(b.Cuts))
+		seen := make(map[drawn]*Cut, len(b.Cuts))
 		b.Cuts = slices.DeleteFunc(b.Cuts, func(c *Cut) bool {
 			if !c.Known() {
 				return false
 			}
 			key := drawn{c.drawnIn(), c.Kind, c.At, c.Enters, c.Joint()}
-			again := seen[key]
-			seen[key] = true
-			return again
+			if first := seen[key]; first != nil {
+				first.Times++
+				return true
+			}
+			seen[key] = c
+			return false
 		})
 	}
 }

@@ -104,7 +104,7 @@ func (c *cutter) put(b *Blank, cut Cut) *Cut {
 	if len(c.kept) == cap(c.kept) {
 		c.kept = make([]Cut, 0, 256)
 	}
-	cut.In = b
+	cut.In, cut.Times = b, 1
 	c.kept = append(c.kept, cut)
 	last := &c.kept[len(c.kept)-1]
 	c.made = append(c.made, last)

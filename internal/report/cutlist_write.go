@@ -57,11 +57,7 @@ func CutListText(w io.Writer, p *plan.Plan, rows []Row, errors int) error {
 	if p.Title != "" {
 		title += ": " + Plain(p.Title)
 	}
-	unit := "inches"
-	if p.Tape.Metric {
-		unit = "millimetres"
-	}
-	fmt.Fprintf(b, "%s\nSizes in %s, length with the grain.\n", title, unit)
+	fmt.Fprintf(b, "%s\nSizes in %s, length with the grain.\n", title, unitOf(p))
 	if errors > 0 {
 		fmt.Fprintf(b, "%s\n", blocked(errors))
 	}
