@@ -236,7 +236,7 @@ func neverLoose(*plan.Member) wood.Length { return 0 }
 // what it meets.
 func unjoined(m *plan.Member) bool {
 	for _, e := range m.Ends {
-		if e == nil || !e.Free && e.Joint != nil && e.Joint.Kind.Is != plan.Butt {
+		if e == nil || !e.Free && e.Joint != nil && e.Joint.Kind.Is != plan.Butt && e.Joint.Kind.Is != plan.ShelfPin {
 			return false
 		}
 	}

@@ -56,6 +56,9 @@ so is a kind of joint.`,
 				}
 				e.write(&b)
 			}
+			for _, k := range plan.JointKinds {
+				b.WriteString("\n" + jointKind(k))
+			}
 		default:
 			list(&b)
 		}
@@ -135,10 +138,17 @@ func describe(b *bytes.Buffer, name string) error {
 
 // jointKind says what a kind of joint is, adds and takes.
 func jointKind(k plan.JointKind) string {
-	return fmt.Sprintf("%s, a kind of joint: %s\n", k.Name, k.Doc) +
-		fmt.Sprintf("  for example  %s\n", k.Example) +
-		hang("  adds to cut  ", k.Adds) +
-		hang("  takes        ", strings.Join(k.Takes(), ", "))
+	w := k.Word()
+	text := fmt.Sprintf("%s, a kind of joint: %s\n", k.Name, k.Doc) +
+		fmt.Sprintf("  for example         %s\n", k.Example) +
+		hang("  adds to its length  ", k.Adds)
+	if k.Unsaid != "" {
+		text += hang("  left out            ", k.Unsaid)
+	}
+	if inside := holds(w); len(inside) > 0 {
+		text += hang("  may hold            ", strings.Join(inside, ", "))
+	}
+	return text + settings(w)
 }
 
 // entry is what the reference says of a word, and all the places where that holds.

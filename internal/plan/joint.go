@@ -24,6 +24,7 @@ const (
 	BiscuitJoint    = "biscuit"
 	BoltJoint       = "bolt"
 	Butt            = "butt"
+	ShelfPin        = "pin"
 	Knob            = "knob"
 	Hook            = "hook"
 	Magnet          = "magnet"

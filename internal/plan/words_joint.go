@@ -15,56 +15,136 @@ import (
 // JointKind is what a kind of joint is, adds and takes.
 type JointKind struct {
 	Name, Doc string
-	Adds      string // to the cut length at its end
+	Adds      string // to the length of the part, at the end that has it
+	Unsaid    string // what its own settings are where they are left out; "" where nothing is taken for them
 	Settings  string // beyond those of every joint; those that stand right after the kind come first
 	Example   string
 
 	opens Place // the words with settings of their own
 }
 
-// ofEveryJoint are the settings that do not depend on the kind.
-const ofEveryJoint = "dry glue set at count"
+// ofEveryJoint are the settings that do not depend on the kind; ofSeveral those of kinds of which
+// several may stand in one end.
+const (
+	ofEveryJoint = "dry glue"
+	ofSeveral    = " set at count"
+)
 
 // JointKinds are the kinds of joint, as the reference prints them.
 var JointKinds = []JointKind{
 	{
-		Tenon, "a tongue on the end of a rail, in a mortise", "its length; through and unsaid: its mate and a little to level",
-		"thick wide long shoulder haunch apart through barefaced mitred rounded wedged peg mortise", "joint tenon thick 5/16 long 1 1/4 haunch 1/2 mortise deep 1 5/16", InTenon,
+		Tenon, "a tongue on the end of a rail, in a mortise", "its length; through and unsaid: the thickness of its mate and 1/16, 1.5mm to level",
+		"wide: the rail, less shoulders, grooves and haunch; mortise: as thick as the tenon and 1/16, 1.5mm deeper",
+		"thick wide long shoulder haunch apart through barefaced mitred rounded wedged peg mortise" + ofSeveral, "joint tenon thick 5/16 long 1 1/4 haunch 1/2 mortise deep 1 5/16", InTenon,
 	},
 	{
-		LooseTenon, "a separate piece in a mortise of each part", "nothing",
-		"thick wide long apart rounded grain mortise", "joint loose-tenon thick 3/8 wide 2 long 2 mortise deep 1 1/16", InTenon,
+		LooseTenon, "a separate piece in a mortise of each part", "nothing: the part is as long as between its shoulders",
+		"the mortise in the part itself is as deep as that in its mate",
+		"thick wide long apart rounded grain mortise" + ofSeveral, "joint loose-tenon thick 3/8 wide 2 long 2 mortise deep 1 1/16", InTenon,
 	},
-	{Stub, "a short tenon in the groove that holds the panel", "the depth of the groove", "", "joint stub", InPlainJoint},
-	{Housing, "a board's whole end in a groove across its mate", "its depth", "deep wide stopped", "joint housing deep 3/16", InPlainJoint},
-	{Dado, "a board's whole end in a groove across its mate", "its depth", "deep wide stopped", "joint dado deep 3/8", InPlainJoint},
-	{SlidingDovetail, "a housing with sloped walls, slid in from the end", "its depth", "deep wide stopped", "joint sliding-dovetail deep 3/8 stopped 1", InPlainJoint},
+	{Stub, "a short tenon in the groove that holds the panel", "the depth of that groove", "", "", "joint stub", InPlainJoint},
+	{
+		Housing, "a board's whole end in a groove across its mate", "its depth", "wide: as the board is thick; stopped: it runs from edge to edge",
+		"deep wide stopped", "joint housing deep 3/16", InPlainJoint,
+	},
+	{
+		Dado, "a board's whole end in a groove across its mate, which is what a housing is too", "its depth", "wide: as the board is thick; stopped: it runs from edge to edge",
+		"deep wide stopped", "joint dado deep 3/8", InPlainJoint,
+	},
+	{
+		SlidingDovetail, "a housing with sloped walls, slid in from the end", "its depth", "stopped: it runs from edge to edge",
+		"deep wide stopped", "joint sliding-dovetail deep 3/8 stopped 1", InPlainJoint,
+	},
 	{
 		Rabbet, "a step along an edge: how far into the thickness x how far from the edge",
-		"into the thickness, where parts stand at right angles; from the edge, where they lie in one plane", "rabbet deep", "joint rabbet 1/4 x 6mm", InPlainJoint,
+		"how far it goes into the thickness, where parts stand at right angles; how far from the edge, where they lie in one plane",
+		"from the edge: as far as the board in it is thick", "rabbet deep", "joint rabbet 1/4 x 6mm", InPlainJoint,
 	},
-	{Tongue, "a tongue along an end or an edge, in a groove", "its length", "thick long grain groove", "joint tongue thick 1/4 long 3/8 groove deep 13/32", InTongue},
-	{HalfLap, "each part cut down where they cross", "the width of its mate", "deep own", "joint half-lap deep 3/8", InPlainJoint},
-	{Bridle, "a slot in one end and a tongue on the other", "the width of its mate", "deep thick", "joint bridle thick 1/4", InPlainJoint},
-	{Scarf, "two ends sloped alike and glued, to make one length", "nothing", "slope", "joint scarf slope 1:8", InPlainJoint},
-	{Mitre, "both ends cut at half the angle", "to its long point", "angle spline key dowel biscuit", "joint mitre spline thick 1/8", InMitre},
-	{Dovetail, "tails in one board, pins in the other", "the thickness of its mate, less the lap", "slope lap pins pin starts tails", "joint dovetail slope 1:7 lap 1/4", InPlainJoint},
-	{BoxJoint, "square fingers in both boards", "the thickness of its mate", "finger gap", "joint box finger 3/8", InPlainJoint},
-	{Dowel, "round pegs, glued into both parts", "nothing", "hardware deep own", "joint dowel beech8 deep 3/4 own 1 1/16 count 2", InPlainJoint},
-	{ScrewJoint, "screws through the mate", "nothing", "hardware pilot counterbore", "joint screw no8 pilot 7/64 at 1, 3", InPlainJoint},
-	{Pocket, "screws at a slant, from a pocket", "nothing", "hardware pilot counterbore", "joint pocket no8 count 2", InPlainJoint},
-	{BiscuitJoint, "flat splines that are bought, in slots", "nothing", "hardware", "joint biscuit no20 count 2", InPlainJoint},
-	{BoltJoint, "a bolt with a nut or an insert", "nothing", "hardware counterbore nut-at deep insert", "joint bolt bed counterbore 3/8 nut-at 1 3/4", InPlainJoint},
-	{Butt, "an end against its mate, with nothing in it", "nothing", "", "joint butt", InPlainJoint},
-	{Knob, "comes apart by hand: a screw that is turned by hand", "nothing", "hardware", "joint knob star", InPlainJoint},
-	{Hook, "comes apart by hand: hooks over", "nothing", "hardware", "joint hook bed-hook", InPlainJoint},
-	{Magnet, "comes apart by hand: held by magnets", "nothing", "hardware", "joint magnet disc count 2", InPlainJoint},
-	{WedgeJoint, "comes apart by hand: a through tenon with a wedge in its tail", "its mate and its tail", "tail inside", "joint wedge tail 2 inside 1/16", InPlainJoint},
-	{DropIn, "comes apart by hand: lowered into its mate", "its depth", "deep", "joint drop-in deep 1/2", InPlainJoint},
+	{
+		Tongue, "a tongue along an end or an edge, in a groove", "its length", "groove: as wide as the tongue is thick, and 1/32, 0.8mm deeper than it is long",
+		"thick long grain groove set", "joint tongue thick 1/4 long 3/8 groove deep 13/32", InTongue,
+	},
+	{
+		HalfLap, "each part cut down where they cross", "the width of its mate", "deep, which is cut from the mate: half of the thickness; own, which is cut from the end: the rest",
+		"deep own", "joint half-lap deep 3/8", InPlainJoint,
+	},
+	{
+		Bridle, "a slot in one end and a tongue on the other", "the width of its mate", "deep: the width of the mate; thick: a third of the thickness",
+		"deep thick set", "joint bridle thick 1/4", InPlainJoint,
+	},
+	{Scarf, "two ends sloped alike and glued, to make one length", "nothing", "", "slope", "joint scarf slope 1:8", InPlainJoint},
+	{
+		Mitre, "both ends cut at half the angle", "the width of its mate, so that it reaches to its long point", "no spline, key, dowel or biscuit holds it",
+		"angle spline key dowel biscuit" + ofSeveral, "joint mitre spline thick 1/8", InMitre,
+	},
+	{
+		Dovetail, "tails in one board, pins in the other", "the thickness of its mate, less the lap", "the tails go through, and are in the part itself; its slope, pins and pin are not checked",
+		"slope lap pins pin starts tails", "joint dovetail slope 1:7 lap 1/4", InPlainJoint,
+	},
+	{
+		BoxJoint, "square fingers in both boards", "the thickness of its mate", "its fingers and their gap are not checked",
+		"finger gap", "joint box finger 3/8", InPlainJoint,
+	},
+	{
+		Dowel, "round pegs, glued into both parts", "nothing", "deep and own: half of the dowel and 1/32, 0.8mm",
+		"hardware deep own" + ofSeveral, "joint dowel beech8 deep 3/4 own 1 1/16 count 2", InPlainJoint,
+	},
+	{ScrewJoint, "screws through the mate", "nothing", "", "hardware pilot counterbore" + ofSeveral, "joint screw no8 pilot 7/64 at 1, 3", InPlainJoint},
+	{Pocket, "screws at a slant, from a pocket in the part itself", "nothing", "", "hardware pilot counterbore" + ofSeveral, "joint pocket no8 count 2", InPlainJoint},
+	{BiscuitJoint, "flat splines that are bought, in slots", "nothing", "each slot is half as deep as the biscuit is wide, and 0.8mm", "hardware" + ofSeveral, "joint biscuit no20 count 2", InPlainJoint},
+	{BoltJoint, "a bolt with a nut or an insert", "nothing", "", "hardware counterbore nut-at deep insert" + ofSeveral, "joint bolt bed counterbore 3/8 nut-at 1 3/4", InPlainJoint},
+	{Butt, "an end against its mate, with nothing in it", "nothing", "", "", "joint butt", InPlainJoint},
+	{ShelfPin, "a shelf that lies loose on pins in holes, and lifts out", "nothing", "", "hardware deep" + ofSeveral, "joint pin brass-pin deep 3/8 count 2", InPlainJoint},
+	{Knob, "comes apart by hand: a screw that is turned by hand", "nothing", "", "hardware" + ofSeveral, "joint knob star", InPlainJoint},
+	{Hook, "comes apart by hand: hooks over", "nothing", "", "hardware" + ofSeveral, "joint hook bed-hook", InPlainJoint},
+	{Magnet, "comes apart by hand: held by magnets", "nothing", "", "hardware" + ofSeveral, "joint magnet disc count 2", InPlainJoint},
+	{WedgeJoint, "comes apart by hand: a through tenon with a wedge in its tail", "the thickness of its mate, and the tail", "", "tail inside", "joint wedge tail 2 inside 1/16", InPlainJoint},
+	{DropIn, "comes apart by hand: lowered into its mate", "its depth", "", "deep", "joint drop-in deep 1/2", InPlainJoint},
+}
+
+// ofKind says what a setting is that is another thing in another kind of joint.
+var ofKind = map[[2]string]string{
+	{Tenon, "wide"}:            "how wide it is, across its rail",
+	{LooseTenon, "wide"}:       "how wide it is, across its rail",
+	{LooseTenon, "long"}:       "how long the separate piece is",
+	{LooseTenon, "thick"}:      "how thick it is",
+	{Tenon, "long"}:            "how long it is, from its shoulder",
+	{Tenon, "thick"}:           "how thick it is; its cheeks are what is left beside it",
+	{Housing, "wide"}:          "how wide its slot is",
+	{Dado, "wide"}:             "how wide its slot is",
+	{SlidingDovetail, "wide"}:  "how wide its slot is",
+	{Housing, "deep"}:          "how deep its slot is",
+	{Dado, "deep"}:             "how deep its slot is",
+	{SlidingDovetail, "deep"}:  "how deep its slot is",
+	{Rabbet, "deep"}:           "how far it goes into the thickness",
+	{Tongue, "thick"}:          "how thick it is",
+	{Tongue, "long"}:           "how long it is, from its shoulder",
+	{HalfLap, "deep"}:          "how deep its mate is cut",
+	{HalfLap, "own"}:           "how deep the end itself is cut",
+	{Bridle, "deep"}:           "how deep the slot in the end is",
+	{Bridle, "thick"}:          "how wide the slot is, and how thick the tongue in it",
+	{Dovetail, "slope"}:        "how much its tails and pins slope: one in so many",
+	{Dowel, "hardware"}:        "which dowel",
+	{Dowel, "deep"}:            "how deep its hole in the mate is",
+	{Dowel, "own"}:             "how deep its hole in the end itself is",
+	{ScrewJoint, "hardware"}:   "which screw",
+	{Pocket, "hardware"}:       "which screw",
+	{BiscuitJoint, "hardware"}: "which biscuit",
+	{BoltJoint, "hardware"}:    "which bolt",
+	{BoltJoint, "deep"}:        "how deep its hole in the end itself is",
+	{ShelfPin, "hardware"}:     "which pin",
+	{ShelfPin, "deep"}:         "how deep its holes in the mate are",
+	{Knob, "hardware"}:         "which knob",
+	{Hook, "hardware"}:         "which hook",
+	{Magnet, "hardware"}:       "which magnet",
+	{DropIn, "deep"}:           "how deep its place in the mate is",
 }
 
 // Takes names the settings of a kind: its own, then those of every joint.
 func (k JointKind) Takes() []string { return names(k.Settings + " " + ofEveryJoint) }
+
+// Word is what a joint's line takes once its kind is read.
+func (k JointKind) Word() *Word { return kindWords()[k.Name] }
 
 // kindWords are the words that take over from `joint` when its kind is read.
 func kindWords() map[string]*Word { return theKindWords.get(makeKindWords) }
@@ -83,6 +163,9 @@ func makeKindWords() map[string]*Word {
 			if s.NameOnly {
 				s = s.unnamed()
 			}
+			if doc := ofKind[[2]string{k.Name, s.Name}]; doc != "" {
+				s.Doc, s.Default = doc, ""
+			}
 			w.Slots = append(w.Slots, s)
 		}
 		words[k.Name] = w
@@ -99,7 +182,7 @@ var theJointSlots lazy[[]Slot]
 func makeJointSlots() []Slot {
 	hardware := func(j *Joint) *Ref[Fastener] { return &j.Hardware }
 	slots := []Slot{
-		ref("hardware", "the screw, dowel, bolt … that holds it", "joint screw no8", "a fastener", hardware),
+		ref("hardware", "the screw, dowel, bolt, pin … that holds it", "joint screw no8", "a fastener", hardware),
 		rabbetSlot(),
 		length("thick", "how thick the tenon or tongue is", "thick 5/16", func(j *Joint) *Length { return &j.Thick }),
 		length("wide", "how wide the tenon is, or the slot of a housing", "wide 2", func(j *Joint) *Length {
@@ -125,7 +208,7 @@ func makeJointSlots() []Slot {
 			return &j.Deep
 		}),
 		length("own", "how deep it is cut into the end itself", "own 3/8", func(j *Joint) *Length { return &j.Own }),
-		length("stopped", "how far short of the front it stops", "stopped 1/2", func(j *Joint) *Length { return &j.Stopped }),
+		length("stopped", "how far behind the front it begins", "stopped 1/2", func(j *Joint) *Length { return &j.Stopped }),
 		figure("slope", "one in so many", "slope 1:7", func(j *Joint) *Figure { return &j.Slope }, lang.Slope),
 		figure("angle", "at which the two parts' ends meet the saw", "angle 45deg", func(j *Joint) *Figure { return &j.Angle }, lang.Angle).or("180deg over the sides of the frame"),
 		count("key", "how many keys are let in across it", "key 2", func(j *Joint) *Count { return &j.Key }),

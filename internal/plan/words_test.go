@@ -43,6 +43,12 @@ func TestWordsAreExplained(t *testing.T) {
 			t.Errorf("joint kind `%s` does not say what it adds", k.Name)
 		}
 	}
+	for of := range ofKind {
+		i := slices.IndexFunc(JointKinds, func(k JointKind) bool { return k.Name == of[0] })
+		if i < 0 || !slices.Contains(JointKinds[i].Takes(), of[1]) {
+			t.Errorf("`joint %s` takes no `%s`, of which something is said", of[0], of[1])
+		}
+	}
 }
 
 func explained(t *testing.T, where, doc, example string) {
