@@ -21,7 +21,7 @@ the sides, its whole thickness. A back in dadoes is as long as is clear between 
 Write the length that the working ends with, or leave "cut" out: the cutting list prints it.`,
 	Sources: `The sums are arithmetic; forms of the corners: W. Noyes, Handwork in Wood, 1910, Drawers.`,
 	Sound: `A half-blind front with sides shorter by the lap and a back in dadoes; through dovetails with sides of the full
-depth; a rabbeted front.`,
+depth, and with 1/16 left on at each end; a rabbeted front.`,
 	Bad: `wood oak { species "white oak" ; sawn quarter }
 climate { shop 8% ; dry 6% ; humid 11% }
 case chest {
@@ -72,6 +72,9 @@ case chest {
 					continue
 				}
 				needed := part.Size.Long.Length
+				if more := part.Cut.Length - needed; more > 0 && !wood.Over(more, throughEnds(d, part.BoxPart)*cornerTrim.Length+p.Tape.Tolerance()) {
+					continue // left on, to be planed flush
+				}
 				paper := part.working(p, d)
 				if !wood.Same(paper.Result(), needed) {
 					paper = p.Paper().Start(needed, "as the drawer is drawn")
@@ -95,6 +98,22 @@ case chest {
 			drawerOverAll(pass, d)
 		}
 	},
+}
+
+// throughEnds is at how many of its ends a side or a back shows on the other side of its mate.
+func throughEnds(d *plan.Drawer, part *plan.BoxPart) wood.Length {
+	n := wood.Length(0)
+	for at, j := range drawerCorners(d) {
+		if throughCorner(j) {
+			switch part {
+			case d.Left:
+				n++
+			case at:
+				n += 2
+			}
+		}
+	}
+	return n
 }
 
 // drawerOverAll reports a stated depth of the box that its stated sides do not make.

@@ -147,6 +147,7 @@ func TestJointsAdd(t *testing.T) {
 		"dovetail slope 1:7":         "30",
 		"dovetail slope 1:7 lap 1/4": "29 1/2",
 		"box finger 3/8":             "30",
+		"pin count 2":                "28 1/2",
 		"tongue thick 1/4 long 1/4":  "29",
 		"drop-in deep 1/2":           "29 1/2",
 		"screw pin":                  "28 1/2",

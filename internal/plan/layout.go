@@ -460,12 +460,12 @@ func orient(m *Member) {
 // are sticks.
 var boards = map[string]bool{
 	"side": true, "divider": true, "partition": true, "shelf": true,
-	"top": true, "bottom": true, "lid": true,
+	"top": true, "bottom": true, "lid": true, "front": true,
 }
 
 // levelWords lists the members whose grain lies level; the others stand upright.
 var levelWords = map[string]bool{
-	"rail": true, "apron": true, "shelf": true, "top": true, "bottom": true, "lid": true,
+	"rail": true, "apron": true, "shelf": true, "top": true, "bottom": true, "lid": true, "front": true,
 	"kick": true, "toe-kick": true, "stretcher": true,
 }
 

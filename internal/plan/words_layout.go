@@ -21,6 +21,7 @@ func layoutWords() []Word {
 		{"divider partition", "a board that stands inside a case"},
 		{"shelf", "a level board"},
 		{"bottom", "the level board below"},
+		{"front", "an upright board before or behind a chest or a box, its grain level"},
 	} {
 		words = append(words, memberWord(b.names, b.doc+"; as thick as its material, and as deep as its cell", InList))
 	}
