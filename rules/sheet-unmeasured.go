@@ -14,8 +14,8 @@ var sheetUnmeasured = &Rule{
 	Doc: `Plywood is not as thick as it is called, and one delivery is not as thick as the next: what is sold as 23/32 may be
 anything from 0.688 to 0.750. A slot that is cut to the name is loose on one sheet and too tight on another.
 
-Measure the sheet that you have, in several places, and say so: "actual 0.703". Other sizes of the plan follow it. Where the slot suits all that the
-standard lets pass, nothing is said; fibre board and chip board are taken at their word.`,
+Measure the sheet that you have, in several places, and say so: "actual 0.703". Other sizes of the plan follow it. A slot of which no width
+is said follows it too. Fibre board and chip board are taken at their word.`,
 	Sources: `How thick a sheet of some name may be: US Voluntary Product Standard PS 1, unsanded and touch-sanded within 1/32 to 13/16
 and 5 % above, sanded within 1/64 to 3/4 and 3 % above (second-hand, from the pages of a trade association). Sheets in millimetres: no figure is
 taken.`,
