@@ -180,8 +180,11 @@ func (c *cutter) leaf(d *Door, use *HardwareUse, edge Side, k cutting, depth Ext
 	if b == nil {
 		b = c.blank(of, size)
 	}
-	zero := derived(0)
-	l := &lie{axis: [3]Axis{grain, Down - grain, Behind}, near: [3]Length{zero, zero, zero}, to: b.Size}
+	zero := plane{known: true}
+	l := &lie{axis: [3]Axis{grain, Down - grain, Behind}, near: [3]plane{zero, zero, zero}}
+	for d, size := range b.Size {
+		l.to[d] = planeAt(size)
+	}
 	l.far = [3]bool{grain == Down, grain != Down, false}
 	cut := c.put(b, Cut{Kind: k.kind, At: l.inBlank(at), Round: k.round, Enters: l.face(k.enters), For: purpose, lie: l})
 	cut.Open[cut.Enters] = true

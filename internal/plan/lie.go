@@ -2,13 +2,31 @@ package plan
 
 // How a blank lies in its assembly, and the way of a place from an assembly into a blank.
 
+import "plancheck/internal/wood"
+
 // lie is how a blank lies in an assembly, by its Dimension: along which axis, between which two
 // planes, and whether it is measured from the far one.
 type lie struct {
 	axis     [3]Axis
-	near, to [3]Length
+	near, to [3]plane
 	far      [3]bool
 }
+
+// plane is where one side of a blank lies along an axis, if that is known. Every member has six of
+// them, which is why it is no Length.
+type plane struct {
+	at    wood.Length
+	known bool
+}
+
+// planeAt is a plane at a length.
+func planeAt(l Length) plane { return plane{l.Length, l.Known()} }
+
+// out is a plane moved by a length.
+func (p plane) out(by Length) plane { return plane{p.at + by.Length, p.known && by.Known()} }
+
+// in is a plane moved back by a length.
+func (p plane) in(by Length) plane { return plane{p.at - by.Length, p.known && by.Known()} }
 
 // lies are the two ways in which a member is measured: as it stands, in which the figures of its
 // joints are read; and as its blank is, which differs where it is a part drawn by itself.
@@ -25,19 +43,19 @@ func liesOf(m *Member) *lies {
 			e = m.Cell[axis]
 		}
 		if e.Placed {
-			l.near[d] = derived(e.From)
+			l.near[d] = plane{e.From, true}
 		}
 		if e.Known() {
-			l.to[d] = derived(e.To())
+			l.to[d] = plane{e.To(), true}
 		}
 		l.far[d] = axis == Down
 	}
 	if m.Ends[0] != nil && m.Ends[1] != nil {
-		l.near[Long], l.to[Long] = less(l.near[Long], m.Ends[0].Adds), addUp(l.to[Long], m.Ends[1].Adds)
+		l.near[Long], l.to[Long] = l.near[Long].in(m.Ends[0].Adds), l.to[Long].out(m.Ends[1].Adds)
 	}
 	if o := m.Over; o != nil && l.axis[Long] == Across && l.axis[Wide] == Behind {
-		l.near[Long], l.to[Long] = less(l.near[Long], o.Ends.Or(0)), addUp(l.to[Long], o.Ends.Or(0))
-		l.near[Wide], l.to[Wide] = less(l.near[Wide], o.Front.Or(0)), addUp(l.to[Wide], o.Back.Or(0))
+		l.near[Long], l.to[Long] = l.near[Long].in(o.Ends.Or(0)), l.to[Long].out(o.Ends.Or(0))
+		l.near[Wide], l.to[Wide] = l.near[Wide].in(o.Front.Or(0)), l.to[Wide].out(o.Back.Or(0))
 	}
 	if m.Part.To == nil {
 		return &lies{l, l}
@@ -67,7 +85,12 @@ func standing(long, wide, thick Axis) *lie {
 }
 
 // size is the size of a blank in one dimension.
-func (l *lie) size(d Dimension) Length { return less(l.to[d], l.near[d]) }
+func (l *lie) size(d Dimension) Length {
+	if !l.to[d].known || !l.near[d].known {
+		return Length{}
+	}
+	return derived(l.to[d].at - l.near[d].at)
+}
 
 // dimension is the one that lies along an axis.
 func (l *lie) dimension(axis Axis) Dimension {
@@ -105,9 +128,9 @@ func (l *lie) inBlank(at Box) Box {
 	for d, axis := range l.axis {
 		e := at[axis]
 		if l.far[d] {
-			box[d] = Extent{From: l.to[d].Length - e.To(), Size: e.Size, Placed: e.Known() && l.to[d].Known(), Sized: e.Sized}
+			box[d] = Extent{From: l.to[d].at - e.To(), Size: e.Size, Placed: e.Known() && l.to[d].known, Sized: e.Sized}
 		} else {
-			box[d] = Extent{From: e.From - l.near[d].Length, Size: e.Size, Placed: e.Placed && l.near[d].Known(), Sized: e.Sized}
+			box[d] = Extent{From: e.From - l.near[d].at, Size: e.Size, Placed: e.Placed && l.near[d].known, Sized: e.Sized}
 		}
 	}
 	return box
@@ -116,9 +139,9 @@ func (l *lie) inBlank(at Box) Box {
 // inAssembly is a stretch of one dimension of the blank, along the axis on which it lies.
 func (l *lie) inAssembly(d Dimension, e Extent) Extent {
 	if l.far[d] {
-		return Extent{From: l.to[d].Length - e.To(), Size: e.Size, Placed: e.Known() && l.to[d].Known(), Sized: e.Sized}
+		return Extent{From: l.to[d].at - e.To(), Size: e.Size, Placed: e.Known() && l.to[d].known, Sized: e.Sized}
 	}
-	return Extent{From: l.near[d].Length + e.From, Size: e.Size, Placed: e.Placed && l.near[d].Known(), Sized: e.Sized}
+	return Extent{From: l.near[d].at + e.From, Size: e.Size, Placed: e.Placed && l.near[d].known, Sized: e.Sized}
 }
 
 // inside is a place in the assembly of an end, as the assembly of its mate sees it.
