@@ -32,9 +32,9 @@ short of the far face.`,
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		seen := make(map[thinAt]bool)
+		var said onePer[thinAt]
 		for w := range walls(p) {
-			if wood.Over(w.left, 0) || !once(seen, thinAt{span: w.cut.Span(), kind: w.cut.Kind, left: w.left}) {
+			if wood.Over(w.left, 0) {
 				continue
 			}
 			least, _ := w.wanted(pass)
@@ -42,7 +42,7 @@ short of the far face.`,
 			if wood.Same(w.left, 0) {
 				how = "leaves nothing at"
 			}
-			pass.Report(diag.Finding{
+			said.add(w.at(0), diag.Finding{
 				Subject: cutSubject(w.cut),
 				Span:    wallSpan(w.cut),
 				Message: fmt.Sprintf("%s %s the %s of %s", cutName(w.cut), how, w.cut.FaceName(w.face), blankName(w.cut.In)),
@@ -51,5 +51,6 @@ short of the far face.`,
 				Fixes:   []diag.Fix{{Title: w.mend(p, max(least, p.Tape.Finest()))}},
 			})
 		}
+		said.report(pass)
 	},
 }

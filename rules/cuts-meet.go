@@ -104,7 +104,7 @@ var clearances = []clearance{
 	{grooved, hole, cutsApart, nil},
 	{grooved, bore, cutsApart, nil},
 	{grooved, grooved, cutsApart, sameFace},
-	{housed, housed, webLeast, notOpposed},
+	{housed, housed, webLeast, webSaid},
 	{housed, socket, cutsApart, sameFace},
 	{housed, grooved, cutsApart, sameFace},
 	{housed, bore, cutsApart, nil},
@@ -168,7 +168,11 @@ func shortPeg(c, other *plan.Cut) bool {
 
 func sameFace(m plan.Meeting) bool { return m.A.Enters == m.B.Enters }
 
-func notOpposed(m plan.Meeting) bool { return !opposed(m) }
+// webSaid reports whether there is no web between two housings, or one of them is too deep by itself.
+func webSaid(m plan.Meeting) bool {
+	most := fraction(m.A.In.Size[plan.Thick].Length, housingDeepest.Number)
+	return !opposed(m) || wood.Over(m.A.Deep().Length, most) || wood.Over(m.B.Deep().Length, most)
+}
 
 // opposed reports whether two cuts come towards each other from opposite faces.
 func opposed(m plan.Meeting) bool {
@@ -188,9 +192,12 @@ type meeting struct {
 type met struct {
 	a, b         diag.Span
 	kindA, kindB plan.CutKind
+	build        *plan.Build
 }
 
-func (m *meeting) lines() met { return met{m.A.Span(), m.B.Span(), m.A.Kind, m.B.Kind} }
+func (m *meeting) lines() met {
+	return met{m.A.Span(), m.B.Span(), m.A.Kind, m.B.Kind, buildOf(m.B)}
+}
 
 // inText puts the cut first for which the plan asks first.
 func inText(m plan.Meeting) plan.Meeting {
@@ -211,11 +218,14 @@ func keepWorst[K comparable](all []meeting, at map[K]int, key K, m meeting) []me
 	case !again:
 		at[key] = len(all)
 		return append(all, m)
-	case wood.Over(m.short(), all[i].short()):
+	case wood.Over(m.short(), all[i].short()), wood.Same(m.short(), all[i].short()) && m.names() < all[i].names():
 		all[i] = m
 	}
 	return all
 }
+
+// names are the things that a meeting is about, by which the first of several alike is told.
+func (m *meeting) names() string { return blankName(m.A.In) + cutName(m.A) + cutName(m.B) }
 
 // meetings are the cuts of one piece of wood that come too near each other: of two joints the
 // two cuts that do so most.

@@ -70,6 +70,24 @@ func cutSubject(c *plan.Cut) string {
 	return plan.PathOf(c.In.Of)
 }
 
+// buildOf is the build that made what asks for a cut; nil where the plan draws it itself. What each
+// build makes is said for each, and folded.
+func buildOf(c *plan.Cut) *plan.Build {
+	var in *plan.Assembly
+	switch f := c.For; {
+	case f.End != nil:
+		in = plan.It(f.End.Of).In
+	case f.Door != nil:
+		in = f.Door.In
+	case f.Drawer != nil:
+		in = f.Drawer.In
+	}
+	if in == nil {
+		return nil
+	}
+	return in.Build
+}
+
 // intoMate reports whether a cut is in what an end meets, not in the end itself.
 func intoMate(c *plan.Cut) bool {
 	m, ok := c.For.End.Of.(*plan.Member)
@@ -123,11 +141,31 @@ func socket(c *plan.Cut) bool {
 	return c.Kind == plan.CutMortise || c.Kind == plan.CutHaunch && !c.Stands
 }
 
-// once reports whether something was not met before, and takes note of it.
-func once[K comparable](seen map[K]bool, key K) bool {
-	before := seen[key]
-	seen[key] = true
-	return !before
+// onePer gathers findings of which one line of the plan makes several that are alike, and keeps one of
+// each: the one whose words come first, so that what is built in both hands says the same.
+type onePer[K comparable] struct {
+	at    map[K]int
+	found []diag.Finding
+}
+
+func (o *onePer[K]) add(key K, f diag.Finding) {
+	if o.at == nil {
+		o.at = make(map[K]int)
+	}
+	i, again := o.at[key]
+	switch {
+	case !again:
+		o.at[key] = len(o.found)
+		o.found = append(o.found, f)
+	case f.Message < o.found[i].Message:
+		o.found[i] = f
+	}
+}
+
+func (o *onePer[K]) report(pass *Pass) {
+	for _, f := range o.found {
+		pass.Report(f)
+	}
 }
 
 // jointIs reports whether a cut belongs to a joint of one of some kinds.

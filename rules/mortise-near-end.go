@@ -52,7 +52,7 @@ third of it left.`,
 	Figures: []*Figure{endLeast, endPart, endNarrow},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		seen := make(map[thinAt]bool)
+		var said onePer[thinAt]
 		for c := range p.Cuts().All() {
 			if c.Kind != plan.CutMortise || !jointIs(c, plan.Tenon) || !intoMate(c) || cheek(c, plan.Long) || !inClosedLists(c) {
 				continue
@@ -65,7 +65,7 @@ third of it left.`,
 				}
 				subject, wide := plan.PathOf(rail), rail.Size.Wide.Length
 				least, paper := farFromEnd(pass, subject, wide, widthSaid(c.Joint()))
-				if !wood.Under(left, least) || !once(seen, thinAt{widthSpan(c.Joint()), c.Kind, left, least}) {
+				if !wood.Under(left, least) {
 					continue
 				}
 				f := diag.Finding{
@@ -87,9 +87,10 @@ third of it left.`,
 				if !wood.Under(left, least/2) {
 					f.Severity = diag.Warning
 				}
-				pass.Report(f)
+				said.add(thinAt{widthSpan(c.Joint()), buildOf(c), c.Kind, left, least}, f)
 			}
 		}
+		said.report(pass)
 	},
 }
 

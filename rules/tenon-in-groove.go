@@ -48,7 +48,7 @@ frame leaf {
 	Check: func(pass *Pass) {
 		p := pass.Plan
 		cuts := p.Cuts()
-		seen := make(map[diag.Span]bool)
+		var said onePer[saying]
 		for t := range tenons(p) {
 			tenon := cuts.Own(t.End, plan.CutTenon)
 			if tenon == nil {
@@ -61,12 +61,13 @@ frame leaf {
 				}
 			}
 			for _, f := range []*diag.Finding{r.tooWide(p), r.haunchShort(p), r.offLine(p)} {
-				if f != nil && once(seen, f.Span) {
-					pass.Report(*f)
+				if f != nil {
+					said.add(saying{f.Span, t.of.In.Build}, *f)
 					break
 				}
 			}
 		}
+		said.report(pass)
 	},
 }
 

@@ -39,10 +39,10 @@ as they say.`,
 	},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		seen := make(map[thinAt]bool)
+		var said onePer[thinAt]
 		for w := range walls(p) {
 			least, breaks := w.wanted(pass)
-			if !wood.Over(w.left, 0) || !wood.Under(w.left, least) || !once(seen, thinAt{w.cut.Span(), w.cut.Kind, w.left, least}) {
+			if !wood.Over(w.left, 0) || !wood.Under(w.left, least) {
 				continue
 			}
 			f := diag.Finding{
@@ -57,16 +57,22 @@ as they say.`,
 			if wood.Under(w.left, breaks) {
 				f.Severity = diag.Error
 			}
-			pass.Report(f)
+			said.add(w.at(least), f)
 		}
+		said.report(pass)
 	},
 }
 
 // thinAt is a wall as one line of the plan makes it: it is said once for all that the line speaks of.
 type thinAt struct {
 	span        diag.Span
+	build       *plan.Build
 	kind        plan.CutKind
 	left, least wood.Length
+}
+
+func (w *wall) at(least wood.Length) thinAt {
+	return thinAt{w.cut.Span(), buildOf(w.cut), w.cut.Kind, w.left, least}
 }
 
 // wallSpan is where a plan says what a wall follows from: how far the joint is set from the face,
