@@ -62,7 +62,7 @@ frame gate {
 						cutter = max(cutter, c.Wide.Length)
 					}
 				}
-				if !known {
+				if !known || cutter <= 0 {
 					continue
 				}
 				f := diag.Finding{Subject: t.subject, Span: s.at}
