@@ -43,6 +43,7 @@ var All = []*Rule{
 	halfDrawn,
 	halfTail,
 	handedParts,
+	houseTooDry,
 	keyDrawsNothing,
 	keyTailShort,
 	lapDepths,

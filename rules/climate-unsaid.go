@@ -15,7 +15,8 @@ var climateUnsaid = &Rule{
 humid the room gets. Where a plan does not say, plancheck takes published averages of woodwork indoors: 8 % at work, 6 % at the driest,
 11 % at the most humid. A heated house in a cold winter is drier, a house by the sea more humid.
 
-Measure the wood with a meter and the air with a hygrometer, and say so once: "climate { shop 66F 45% ; dry 68F 25% ; humid 77F 62% }".
+Measure the wood with a meter and the air with a hygrometer, and say so once: "climate { shop 66F 45% ; dry 68F 25% ; humid 77F 62% }". Where
+nobody has measured the room, "house" works the driest and the most humid air out of the monthly averages outside that a weather service prints.
 This is said where a size in the plan has been worked out from these averages, and once.`,
 	Sources: `Averages of interior woodwork: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, 2010, figure 13-1; 8, 6 and 11 % are as
 a trade page reports it, second-hand.`,

@@ -1,11 +1,39 @@
 package plan
 
-import "plancheck/internal/diag"
+import (
+	"plancheck/internal/diag"
+	"plancheck/internal/wood"
+)
 
 // Climate is the air that the wood meets: at work, and at its driest and most humid in use.
 type Climate struct {
 	Span             diag.Span // unknown where the plan says none
 	Shop, Dry, Humid Air
+	House            *House // from which unsaid dry and humid air is worked out
+}
+
+// House is a heated house, by how its air is kept and by the air outside, month by month.
+type House struct {
+	Heated          Figure // degrees Celsius
+	Least, Greatest Figure // percent of humidity that it keeps within
+	Months          []*Month
+	Dry, Humid      HouseAir // in the month that is worst each way
+	Known           bool     // both were worked out
+	Span            diag.Span
+}
+
+// HouseAir is a month in a house, as the shelf works it out.
+type HouseAir struct {
+	*Month
+	wood.Season
+}
+
+// Month is the average air outside in one month.
+type Month struct {
+	Name        Choice
+	Temperature Figure // degrees Celsius
+	Humidity    Figure // percent
+	Span        diag.Span
 }
 
 // Air is a temperature and humidity, or a moisture content straight.

@@ -61,6 +61,10 @@ func (r *resolver) evaluate(e *lang.Expr, sc *scope) (Value, bool) {
 	case lang.Group, lang.Pos:
 		return r.value(&e.Args[0], sc)
 	case lang.Neg:
+		if n := e.Args[0]; n.Op == lang.Number { // on its own scale: (-6F) is below 0F
+			n.Qty.Value = n.Qty.Value.Neg()
+			return r.value(&n, sc)
+		}
 		v, ok := r.value(&e.Args[0], sc)
 		v.Rat = v.Rat.Neg()
 		return v, ok

@@ -77,6 +77,7 @@ const (
 	InLid
 	InLayup
 	InRod
+	InHouse
 
 	InJoint  = InPlainJoint | InTenon | InTongue | InMitre // of a kind that is not known yet
 	Anywhere = ^Place(0)

@@ -265,6 +265,7 @@ var owners = []struct {
 }{
 	{AtTop | InPlan | InStock, func() any { return new(Plan) }},
 	{InClimate, func() any { return new(Climate) }},
+	{InHouse, func() any { return new(House) }},
 	{InList, func() any { return new(List) }},
 	{InAssembly, func() any { return &Assembly{Each: map[string]Node{}, scope: &scope{}} }},
 	{InMember | InLid, func() any { return &Member{Item: Item{Word: "lid"}} }},
@@ -306,6 +307,10 @@ func testDecoder() *decoder {
 	return &decoder{resolver: r, source: src, scope: &scope{names: map[string]any{}, source: src}}
 }
 
+// restOfYear is what a house wants beside january.
+const restOfYear = "month february 30F 68%% ; month march 39F 65%% ; month april 50F 60%% ; month may 61F 62%% ; month june 70F 65%% ; " +
+	"month july 75F 66%% ; month august 73F 70%% ; month september 66F 72%% ; month october 54F 70%% ; month november 43F 72%% ; month december 32F 73%%"
+
 // around is a tiny plan round a line that stands in a place.
 var around = []struct {
 	place Place
@@ -314,6 +319,7 @@ var around = []struct {
 	{AtTop, "%s"},
 	{InPlan, `plan "p" { %s }`},
 	{InClimate, "climate { %s }"},
+	{InHouse, "climate { house { heated 68F ; %s ; " + restOfYear + " } }"},
 	{InAssembly, "assembly host { of oak ; wide 30 ; high 30 ; deep 18 ; %s }"},
 	{InList, "case host { of oak 3/4 ; wide 60 ; high 60 ; deep 60 ; across { %s } }"},
 	{InMember, "case host { of oak 3/4 ; wide 60 ; high 60 ; deep 60 ; down { open bay ; shelf board { %s } } }"},
