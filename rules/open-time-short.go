@@ -152,7 +152,7 @@ func gluedEnd(e *plan.End) bool {
 		return false
 	}
 	switch e.Joint.Kind.Is {
-	case plan.ScrewJoint, plan.Pocket, plan.BoltJoint, plan.Knob, plan.Hook, plan.Magnet, plan.WedgeJoint, plan.DropIn, plan.Butt, "":
+	case plan.ScrewJoint, plan.Pocket, plan.BoltJoint, plan.Knob, plan.Hook, plan.Magnet, plan.WedgeJoint, plan.DropIn, plan.ShelfPin, plan.Butt, "":
 		return false
 	}
 	return true
