@@ -155,10 +155,11 @@ func oneBolt(m plan.Meeting) bool {
 // shortPeg reports whether a cut is a peg's hole that need not reach as far as another cut, or of which
 // nothing says how far it goes.
 func shortPeg(c, other *plan.Cut) bool {
-	if c.Kind != plan.CutPeg {
+	j := c.Joint()
+	if c.Kind != plan.CutPeg || j == nil || j.Peg == nil {
 		return false
 	}
-	long, d := c.Joint().Peg.Of.To.Long, c.Enters.Dimension()
+	long, d := j.Peg.Of.To.Long, c.Enters.Dimension()
 	from := other.At[d].From
 	if size := c.In.Size[d]; c.Enters.Far() {
 		from = size.Length - other.At[d].To()
