@@ -90,7 +90,12 @@ case chest {
 						p.ShowSaid(part.Cut), exact(p, needed)),
 					Working: paper.Equals("needed").Working(),
 				}
-				if !d.Made.On {
+				switch over := part.Cut.Length - needed; {
+				case d.Made.On && over > 0:
+					f.Fixes = []diag.Fix{takeOff(p, over, "length", "cut", part.Cut.Span, needed, false)}
+				case d.Made.On:
+					f.Fixes = []diag.Fix{{Title: "cut it anew, " + exact(p, needed) + " long"}}
+				default:
 					f.Fixes = []diag.Fix{{Title: "write `cut " + cutTo(p, part.Cut.Span, needed) + "`"}}
 				}
 				pass.Report(f)

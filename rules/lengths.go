@@ -131,7 +131,7 @@ func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, betw
 			if needs == nil {
 				needs = neededAt(p)
 			}
-			f.Fixes = mendLong(p, said, needed, needs[said.Span])
+			f.Fixes = mendLong(p, m, said, needed, needs[said.Span])
 			pass.Report(f)
 			break
 		}
@@ -207,16 +207,12 @@ func neededAt(p *plan.Plan) map[diag.Span]need {
 	return needs
 }
 
-// mendLong proposes the length that is needed. Wood that is cut already can only be made
-// shorter.
-func mendLong(p *plan.Plan, said stated, needed wood.Length, n need) []diag.Fix {
-	write := cutTo(p, said.Span, needed)
+// mendLong proposes the length that is needed, or what can still be done with wood that is cut.
+func mendLong(p *plan.Plan, m *plan.Member, said stated, needed wood.Length, n need) []diag.Fix {
 	if said.made {
-		if over := said.Length.Length - needed; over > 0 {
-			return []diag.Fix{{Title: fmt.Sprintf("cut %s off it", exact(p, over))}}
-		}
-		return nil
+		return stillFits(p, m, said, needed, !n.differ)
 	}
+	write := cutTo(p, said.Span, needed)
 	title := fmt.Sprintf("write `%s %s`", said.setting, write)
 	if said.setting == "size" {
 		title = fmt.Sprintf("write `%s` for its length", write)

@@ -108,6 +108,9 @@ func (s solidPane) mends(p *plan.Plan) []diag.Fix {
 	case narrowest > widest || width < narrowest:
 		fixes = append(fixes, diag.Fix{Title: "no width serves in these grooves: make them deeper, use wood that is sawn quarter, or narrower panels"})
 	case s.Made.On:
+		if over := s.width - width; over > 0 && s.said.How == plan.Written {
+			fixes = []diag.Fix{takeOff(p, over, "width", s.setting(), s.said.Span, width, false)}
+		}
 	case s.gap.How == plan.Written || s.gap.How == plan.Default:
 		gap := s.bottoms - width
 		fixes = append(fixes, diag.Fix{Title: fmt.Sprintf("make it %s, which is a gap of %s: the middle of what the seasons allow", exact(p, width), exact(p, gap))})

@@ -26,7 +26,7 @@ the rails up; and nobody sees the difference. More often than not the second fig
 Make them alike, and the machine is set once. Where the difference is meant, say so with "allow".`,
 	Sources: `Common practice, no source.`,
 	Sound: `Tenons that differ because their rails are not equally thick, or their stiles not equally wide; tenons of two lengths that
-meet in one leg, and dadoes of two depths on the two sides of a divider; a haunched tenon beside a plain one; a difference of more than 1/8.`,
+meet in one leg, and dadoes of two depths on the two sides of a divider; a haunched tenon beside a plain one; a rail that is cut already; a difference of more than 1/8.`,
 	Bad: `frame leaf {
   wide 18 ; high 24 ; thick 3/4
   joint tenon thick 1/4 long 1 1/4
@@ -159,7 +159,7 @@ func checkSetUps(pass *Pass, a *plan.Assembly) {
 	of := make(map[forced][]*setUp)
 	var order []forced
 	for _, e := range a.Ends {
-		if e == nil || e.Joint == nil || e.Free || len(e.Mates) == 0 {
+		if e == nil || e.Joint == nil || e.Free || len(e.Mates) == 0 || cutAlready(e.Of) {
 			continue
 		}
 		key, all := forcedIn(e), settings(e.Joint)

@@ -80,12 +80,19 @@ func (s pane) place(p *plan.Plan) *plan.Paper {
 
 // mend is the fix that gives the pane the size that its place and its gap make.
 func (s pane) mend(p *plan.Plan) []diag.Fix {
+	alone := s.In.Build == nil && s.Row == ""
 	if s.Made.On {
+		if over := s.said.Length - s.worked.Length; over > 0 {
+			return []diag.Fix{takeOff(p, over, [...]string{"width", "height"}[s.axis], s.setting(), s.said.Span, s.worked.Length, alone)}
+		}
+		if s.axis != s.Grain { // end grain takes no strip
+			return []diag.Fix{glueOn(p, s.worked.Length-s.said.Length, s.setting(), s.said.Span, s.worked.Length, alone)}
+		}
 		return nil
 	}
 	write := cutTo(p, s.said.Span, s.worked.Length)
 	fix := diag.Fix{Title: "write `" + s.setting() + " " + write + "`, or leave `" + s.setting() + "` out"}
-	if s.In.Build == nil && s.Row == "" {
+	if alone {
 		fix.Edits = []diag.Edit{{Span: s.said.Span, Text: write}}
 	}
 	return []diag.Fix{fix}
