@@ -33,7 +33,7 @@ the drawer is pulled.
 
 From 1 in 5 to 1 in 8 serves; steeper in soft wood, flatter in hard wood. Steeper than 1 in 4 is an error, flatter than 1 in 8 a
 warning, and flatter than 1 in 10 an error.`,
-	Sources: `The books disagree: 1 in 8, and not steeper than 1 in 6: W. Fairham, Woodwork Joints, Dovetailing; 5/8 in 3, which is 1 in
+	Sources: `The books disagree: 1 in 8, and not steeper than 1 in 6: W. Fairham, Woodwork Joints; 5/8 in 3, which is 1 in
 4.8: W. Noyes, Handwork in Wood, 1910, joint no. 48; 1 in 4: G. A. Ross, Elementary Course in Woodwork. All of them pass here. The bounds
 beyond are common practice, no source.`,
 	Sound: `Slopes of 1 in 7, 1 in 8 and 1 in 4.8; the 1 in 4 of a cutter of 14 degrees; a scarf of 1 in 12, which is no dovetail.`,

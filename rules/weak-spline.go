@@ -13,7 +13,7 @@ the spline holds nothing but its own place.
 
 Cut it so that its grain runs through the joint, from one part into the other: across a strip that is ripped from a board's end, or a
 piece of plywood. "grain along" says that, and it is what plancheck takes where nothing is said.`,
-	Sources: `Loose tongues with their grain across the joint: W. Fairham, Woodwork Joints, The Tongued and Grooved Joint.`,
+	Sources: `Common practice, no source.`,
 	Sound:   `Splines and loose tenons whose grain runs through the joint, said or unsaid.`,
 	Bad: `frame picture {
   wide 18 ; high 24 ; thick 3/4
