@@ -51,13 +51,18 @@ const (
 	Cuts
 	Movement
 	Layups
+	Doors
+	Drawers
+	Structure
 	Making
+	Moving
 )
 
 func (g Group) String() string {
 	return [...]string{
 		"", "the text of a plan", "a plan in order", "lengths", "mortise and tenon", "other joints", "cuts against one another",
-		"movement", "layups and pressing", "making it",
+		"movement", "layups and pressing", "doors, hinges and latches", "drawers", "loads and use",
+		"making it", "moving and putting together",
 	}[g]
 }
 
