@@ -25,6 +25,8 @@ func cutName(c *plan.Cut) string {
 		return name + " for " + f.Hardware.Word + " " + quote(f.Hardware.Name)
 	case f.Drawer != nil:
 		return name + " of " + titled(&f.Drawer.Item)
+	case f.Top != nil:
+		return name + " of " + titled(&f.Top.Item)
 	}
 	return name
 }
@@ -36,6 +38,8 @@ func blankName(b *plan.Blank) string {
 		return titled(&of.Item)
 	case *plan.BoxPart:
 		return "the " + of.Name + " of " + titled(&of.Drawer.Item)
+	case plan.BreadboardEnd:
+		return "the breadboard ends of " + titled(&of.Top.Item)
 	case *plan.Door:
 		return "the leaf of " + titled(&of.Item)
 	case plan.Node:
@@ -51,6 +55,8 @@ func blankSpan(b *plan.Blank) diag.Span {
 		return of.Span
 	case *plan.BoxPart:
 		return of.Span
+	case plan.BreadboardEnd:
+		return of.Top.Breadboard.Span
 	case plan.Node:
 		return plan.It(of).Span
 	}
@@ -90,6 +96,9 @@ func buildOf(c *plan.Cut) *plan.Build {
 
 // intoMate reports whether a cut is in what an end meets, not in the end itself.
 func intoMate(c *plan.Cut) bool {
+	if c.For.End == nil {
+		return false
+	}
 	m, ok := c.For.End.Of.(*plan.Member)
 	return !ok || m != c.Use
 }

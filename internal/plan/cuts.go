@@ -8,7 +8,8 @@ package plan
 // placed at the end that it holds, moved into the blank of each member that takes part (see
 // lie.go), and kept with what it is for. Where the plan does not say where a cut lies, its place
 // is unknown; nothing is guessed. What each kind of joint cuts stands in joint_cuts.go, panels,
-// panes and backs in panel_cuts.go, doors in door_cuts.go, drawers in drawer_cuts.go.
+// panes and backs in panel_cuts.go, doors in door_cuts.go, drawers in drawer_cuts.go, what fastens
+// two things in fixing_cuts.go.
 
 import (
 	"iter"
@@ -39,12 +40,15 @@ type run struct{ from, to int }
 // Members that are one part, drawn by itself, share its blank. A part that is used at both
 // hands is measured from its outside: from the side at which a use is free, where only one is.
 type Blank struct {
-	Of   any       // *Member, *Part, *BoxPart, *Panel, or *Door whose leaf is one board
+	Of   any       // *Member, *Part, *BoxPart, *Panel, BreadboardEnd, or *Door whose leaf is one board
 	Size [3]Length // by Dimension, finished
 	Cuts []*Cut    // by where they begin along the length, those of unknown place last
 
 	shared bool // one piece is used in several assemblies, and has the cuts of all
 }
+
+// BreadboardEnd stands for both breadboard ends of a top, which are alike.
+type BreadboardEnd struct{ Top *Member }
 
 // Dimension is a direction in a blank.
 type Dimension uint8
@@ -95,7 +99,7 @@ const (
 	CutLap               // a half-lap, or one cheek of what a bridle goes over
 	CutSlot              // of a bridle
 	CutTails             // where tails, pins or fingers are cut: the whole of the end
-	CutNotch             // at the front of a stopped end
+	CutNotch             // at the front of a stopped end, or for a slide
 	CutDowel             // a dowel's hole
 	CutScrew             // a screw's hole
 	CutBolt              // a bolt's hole
@@ -107,13 +111,16 @@ const (
 	CutGain              // a hinge's leaf, let in
 	CutHingeBore         // of a cup or a barrel
 	CutLockBody          // what of a lock is let in
+	CutKeeper            // for a lock's bolt
+	CutSpline            // the slot for a spline across a mitre
+	CutScarf             // the slope of a scarf
 )
 
 func (k CutKind) String() string {
 	return [...]string{
 		"", "mortise", "tenon", "haunch", "tongue", "groove", "housing", "rabbet", "lap", "slot", "tails",
 		"notch", "dowel hole", "screw hole", "bolt hole", "nut hole", "insert hole", "biscuit slot", "peg hole", "magnet hole",
-		"hinge gain", "hinge bore", "lock mortise",
+		"hinge gain", "hinge bore", "lock mortise", "keeper", "spline slot", "scarf",
 	}[k]
 }
 
@@ -141,6 +148,8 @@ type Purpose struct {
 	Hardware *HardwareUse //
 	Drawer   *Drawer      // between the parts of its box
 	Corner   *Joint       // of those: how the sides are joined there; nil for the bottom's grooves
+	Fixing   *Fixing      // that fastens End.Of there, which is no end of its own
+	Top      *Member      // with breadboard ends
 }
 
 // Cuts works out the piece in space, once.
@@ -152,7 +161,9 @@ func (p *Plan) makeCuts() *Cuts {
 		lies: make(map[*Member]*lies), grooves: make(map[edge]Length),
 	}
 	for _, m := range p.Tops {
-		c.breadboard(m)
+		if m.Breadboard != nil {
+			c.breadboard(m, m.Breadboard)
+		}
 	}
 	for _, a := range p.Assemblies {
 		for n := range a.Nodes() {
@@ -176,6 +187,9 @@ func (p *Plan) makeCuts() *Cuts {
 			}
 		}
 	}
+	for _, f := range p.Fixes {
+		c.fixing(f)
+	}
 	c.share()
 	for _, b := range c.Blanks {
 		b.sort()
@@ -184,7 +198,7 @@ func (p *Plan) makeCuts() *Cuts {
 }
 
 // In is the blank of a thing and the cuts in it: of a *Member (that of its part, where it is
-// one), a *Part, *BoxPart, *Panel or *Door; nil where nothing is cut into it.
+// one), a *Part, *BoxPart, *Panel, BreadboardEnd or *Door; nil where nothing is cut into it.
 func (c *Cuts) In(thing any) *Blank {
 	if m, ok := thing.(*Member); ok && m.Part.To != nil {
 		thing = m.Part.To
@@ -286,6 +300,8 @@ func (c *Cut) FaceName(f Face) string {
 // Span is where the plan asks for a cut.
 func (c *Cut) Span() diag.Span {
 	switch {
+	case c.For.Fixing != nil:
+		return c.For.Fixing.Span
 	case c.For.End != nil:
 		if j := c.For.End.Joint; j != nil {
 			return j.Span
@@ -295,6 +311,8 @@ func (c *Cut) Span() diag.Span {
 		return c.For.Hardware.Span
 	case c.For.Drawer != nil:
 		return c.For.Drawer.Span
+	case c.For.Top != nil:
+		return c.For.Top.Breadboard.Span
 	}
 	return diag.Span{}
 }

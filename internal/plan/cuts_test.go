@@ -149,17 +149,16 @@ frame short x 2 { of ash ; wide 30 ; high 28 ; thick 2 1/4
 			},
 		},
 		{
-			name: "a frame that turns: its left is at the front, its front at the left",
+			name: "a frame that turns: its left is at the front, its front at the left; mirrored, its front is at the right",
 			text: `frame end { of ash ; thick 1 ; across { stile front 2 ; space ; stile back 3 } }
 case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 12
   across { frame one part end ; down { open ; rail low 2 { thick 3/4 ; joint tenon thick 1/4 long 3/4 } } ; frame two part end mirrored }
 }`,
 			cuts: map[string][]string{
 				// The rail is flush with the front of the case: in the stile's width 1/4..1/2, from the
-				// inside of its thickness 3/4 + 1/16. At the right, mirrored, it meets the back stile's far
-				// edge, from its left face.
-				"end.front": {"mortise: 0..2 x 1/4..1/2 x 3/16..1"},
-				"end.back":  {"mortise: 0..2 x 2 1/2..2 3/4 x 0..13/16"},
+				// inside of its thickness 3/4 + 1/16. At the right it meets the other hand of that.
+				"end.front": {"mortise: 0..2 x 1/4..1/2 x 3/16..1", "mortise: 0..2 x 1/4..1/2 x 3/16..1"},
+				"end.back":  nil,
 			},
 		},
 		{
@@ -257,10 +256,125 @@ build two from leaf mirrored`,
 			},
 		},
 		{
-			name: "the tongues of a top",
-			text: `top slab { of ash ; thick 1 ; long 60 ; wide 30 ; breadboard 3 { tongue 3/8 x 1 } }`,
+			name: "a frame that turns, with a rail that is not in its middle, in both hands",
+			text: `frame end { of ash ; thick 1 ; across { stile front 2 ; space ; stile back 3 } }
+case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 12
+  across { frame one part end ; behind { space ; down { open ; rail low 2 { thick 3/4 ; joint tenon thick 1/4 set 1/8 long 3/4 } } } ; frame two part end mirrored } }`,
+			cuts: map[string][]string{
+				// The rail is at the back: 12 - 3/4 + 1/8 from the front, and the back stile begins at 9.
+				"end.front": nil,
+				"end.back":  {"mortise: 0..2 x 2 3/8..2 5/8 x 3/16..1", "mortise: 0..2 x 2 3/8..2 5/8 x 3/16..1"},
+			},
+		},
+		{
+			name: "the tongues of a top, and its breadboard ends with their pegs",
+			text: `top slab { of ash ; thick 1 ; long 60 ; wide 30 ; breadboard 3 { tongue 3/8 x 1 ; peg pin at 2, 15 slotted 1/2 } }`,
 			cuts: map[string][]string{ // 60 - 2 x 3 + 2 x 1
-				"slab": {"tongue: 0..1 x 0..30 x 5/16..11/16", "tongue: 55..56 x 0..30 x 5/16..11/16"},
+				"slab": {
+					"tongue: 0..1 x 0..30 x 5/16..11/16", "tongue: 55..56 x 0..30 x 5/16..11/16",
+					"peg hole: ? x 1 3/4..2 1/4 x 0..1", "peg hole: ? x 14 3/4..15 1/4 x 0..1",
+				},
+				"slab's breadboard": { // 1 + 1/32 deep; a peg of 1/4
+					"groove: 0..30 x 0..1 1/32 x 5/16..11/16",
+					"peg hole: 1 7/8..2 1/8 x ? x 0..1", "peg hole: 14 7/8..15 1/8 x ? x 0..1",
+				},
+			},
+		},
+		{
+			name: "across a mitre a spline's place in the thickness is known, and a dowel's; so is a scarf's length",
+			text: `frame leaf { of ash ; wide 20 ; high 24 ; thick 1 ; joint mitre spline thick 1/8
+  across { stile left 2 ; down { rail head 2 ; space } ; stile right 2 } }
+frame door { of ash ; wide 20 ; high 24 ; thick 1 ; joint mitre dowel peg at 1/2, 1 set 3/8
+  across { stile left 2 ; down { rail head 2 ; space } ; stile right 2 } }
+frame beam { of ash ; wide 90 ; high 4 ; thick 1 ; joint scarf slope 1:8
+  across { rail one 4 { wide 4 ; long 45 } ; rail two 4 { wide 4 ; long 45 } } }`,
+			cuts: map[string][]string{
+				"leaf.head": {"spline slot: ? x ? x 7/16..9/16", "spline slot: ? x ? x 7/16..9/16"},
+				"door.head": {
+					"dowel hole: ? x ? x 3/16..9/16", "dowel hole: ? x ? x 3/16..9/16",
+					"dowel hole: ? x ? x 3/16..9/16", "dowel hole: ? x ? x 3/16..9/16",
+				},
+				"beam.one": {"scarf: ? 8 x 0..4 x 0..1", "scarf: ? 8 x 0..4 x 0..1"},
+			},
+		},
+		{
+			name: "pocket screws run aslant: where they stand along the width is known",
+			text: `frame leaf { of ash ; wide 20 ; high 24 ; thick 3/4
+  across { stile left 2 ; down { rail head 4 { joint pocket no10 at 1, 3 } ; space } ; stile right 2 } }`,
+			cuts: map[string][]string{
+				"leaf.left": {"screw hole: 20.905..21.095 x ? x ?", "screw hole: 22.905..23.095 x ? x ?"},
+			},
+		},
+		{
+			name: "a stub tenon and the panel's groove lie as far from the face as set",
+			text: `frame leaf { of ash ; wide 20 ; high 24 ; thick 1 ; joint stub set 1/4
+  across { stile left 2 ; down { rail head 2 ; panel field { of ply ; groove 1/4 x 3/8 } ; rail foot 2 } ; stile right 2 } }`,
+			cuts: map[string][]string{
+				"leaf.head": {
+					"groove: 0..16 3/4 x 0..3/8 x 1/4..1/2", "tenon: 0..3/8 x 3/8..2 x 1/4..1/2", "tenon: 16 3/8..16 3/4 x 3/8..2 x 1/4..1/2",
+				},
+			},
+		},
+		{
+			name: "hinges in line with the rails, in the leaf and in the stile of a frame beside it",
+			text: `frame leaf { of ash ; thick 3/4 ; across { stile one 2 ; down { rail head 3 ; space ; rail foot 4 } ; stile two 2 } }
+frame end { of ash ; thick 1 ; across { stile front 2 ; space ; stile back 3 } }
+assembly chest { of ash 3/4 ; wide 30 ; high 31 1/2 ; deep 12
+  down { top roof ; across { frame side part end ; door first { leaf leaf ; fit inset ; reveal 1/8 ; hang left ; hinge brass in-line count 3 } ; frame other part end mirrored } ; bottom low } }`,
+			cuts: map[string][]string{
+				// The leaf is 29 3/4 high, 4 to 26 3/4 between its rails: the hinges of 2 stand at both ends of
+				// that, and the third halfway. Each is let in half of 1/4 - 1/8.
+				"leaf.one": {
+					"hinge gain: 4..6 x 0..1/16 x 0..9/16",
+					"hinge gain: 14 3/8..16 3/8 x 0..1/16 x 0..9/16",
+					"hinge gain: 24 3/4..26 3/4 x 0..1/16 x 0..9/16",
+				},
+				"end.front": { // 1/8 higher, in the inner face: the back one of the frame that turned
+					"hinge gain: 4 1/8..6 1/8 x 0..9/16 x 15/16..1",
+					"hinge gain: 14 1/2..16 1/2 x 0..9/16 x 15/16..1",
+					"hinge gain: 24 7/8..26 7/8 x 0..9/16 x 15/16..1",
+				},
+			},
+		},
+		{
+			name: "a keeper is as high as its lock's bolt, beside the latch edge",
+			text: `lock till { bolt 1/2 ; body 2 x 1 1/2 x 1/2 ; keeper deep 3/8 high 5/8 }
+case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 12
+  across { side left ; down { door first { leaf ash 3/4 ; fit inset ; reveal 1/8 ; hang left ; lock till at 10 keeper 10 } ; bottom low } ; side right } }`,
+			cuts: map[string][]string{ // the door's lower edge is at 3/4 + 1/8; 10 7/8 less half of 5/8
+				"chest.right": {"keeper: 10 9/16..11 3/16 x ? x 0..3/8"},
+			},
+		},
+		{
+			name: "what is fastened to what it touches: a runner by screws that only reach through it, and by dowels",
+			text: `screw no8 { gauge 8 ; long 1 }
+case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 12
+  across { side left { thick 1 1/4 } ; down { open ; across 3/4 { runner low 3/4 ; space ; runner high 3/4 } ; open 8 } ; side right } }
+fix chest.low to chest.left { screw no8 x 2 { along 2, 10 ; at 3/8 ; counterbore 1/8 ; pilot 1/8 } }
+fix chest.high to chest.right { dowel peg x 2 { along 2, 10 ; at 3/8 } }`,
+			cuts: map[string][]string{
+				// No. 8 is 0.164 thick, and 1 + 1/8 - 3/4 goes into the side. The runners begin 8 above the floor.
+				"chest.low":  {"screw hole: 1.918..2.082 x 0..3/4 x 0.293..0.457", "screw hole: 9.918..10.082 x 0..3/4 x 0.293..0.457"},
+				"chest.left": {"screw hole: 8 5/16..8 7/16 x 1 15/16..2 1/16 x 7/8..1 1/4", "screw hole: 8 5/16..8 7/16 x 9 15/16..10 1/16 x 7/8..1 1/4"},
+				// Dowels of 3/8: 3/4 + 1/32 in each.
+				"chest.high":  {"dowel hole: 1 13/16..2 3/16 x -1/32..3/4 x 3/16..9/16", "dowel hole: 9 13/16..10 3/16 x -1/32..3/4 x 3/16..9/16"},
+				"chest.right": {"dowel hole: 8 3/16..8 9/16 x 1 13/16..2 3/16 x 0..25/32", "dowel hole: 8 3/16..8 9/16 x 9 13/16..10 3/16 x 0..25/32"},
+			},
+		},
+		{
+			name: "the groove of a front that closes its box, where the sides run on wood",
+			text: `case chest { of ash 3/4 ; wide 20 ; high 11 1/2 ; deep 18
+  across { side left ; down { top roof
+    drawer one { of ash 1/2 ; front ash 3/4 ; fit inset ; reveal 1/8 ; runner ash ; gap 1/16 ; long 16 ; high 6
+      corner front dovetail lap 1/4 ; bottom ply groove 1/4 x 1/4 up 1/2 }
+    bottom low } ; side right } }`,
+			cuts: map[string][]string{ // the front begins 1/8 higher than the sides
+				"chest.one.front": {
+					"tails: 0..1/2 x 0..9 3/4 x 1/4..3/4",
+					// From 1/32 and 1/2, less 1/4, less the reveal of 1/8 at the left; 18 7/16 - 2 x 1/2 + 2 x 1/4 long.
+					"groove: 5/32..18 3/32 x 3/8..5/8 x 1/2..3/4",
+					"tails: 17 3/4..18 1/4 x 0..9 3/4 x 1/4..3/4",
+				},
 			},
 		},
 		{
@@ -295,6 +409,22 @@ case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 12
 					"tails: 0..1/2 x 0..6 x 0..1/2",
 					"housing: 15 1/2..16 x 3/4..6 x 0..1/4",
 				},
+			},
+		},
+		{
+			name: "a back is notched for its slide as far as it reaches below the bottom's groove",
+			text: `slide under { kind undermount ; long 16 ; less 1 5/8 ; notch 1 3/8 x 1/2 }
+case chest { of ash 3/4 ; wide 20 ; high 10 ; deep 18
+  each drawer { of ash 1/2 ; front ash 3/4 applied ; fit inset ; reveal 1/8 ; slide under }
+  across { side left ; down {
+    drawer one 4 { back grooved ; bottom ply groove 1/4 x 1/4 up 1/2 }
+    drawer two { back under ; bottom ply groove 1/4 x 1/4 up 1/2 } } ; side right } }`,
+			cuts: map[string][]string{
+				"chest.one.back": {
+					"groove: 0..16 7/8 x 1/2..3/4 x 0..1/4",
+					"notch: ? 1 3/8 x 0..1/2 x 0..1/2", "notch: ? 1 3/8 x 0..1/2 x 0..1/2",
+				},
+				"chest.two.back": nil,
 			},
 		},
 		{
@@ -375,6 +505,7 @@ func things(p *plan.Plan) map[string]any {
 	}
 	for _, top := range p.Tops {
 		all[plan.PathOf(top)] = top
+		all[plan.PathOf(top)+"'s breadboard"] = plan.BreadboardEnd{Top: top}
 	}
 	return all
 }

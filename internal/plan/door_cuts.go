@@ -5,8 +5,7 @@ package plan
 
 import "plancheck/internal/wood"
 
-// door places what the hardware of a door cuts. Where along its edge a piece sits must be said;
-// what is in line with the rails, or spread between two ends, is placed by a rule of its own.
+// door places what the hardware of a door cuts.
 func (c *cutter) door(d *Door) {
 	hung, known := hinged[d.Hang.Is]
 	if !known {
@@ -35,6 +34,10 @@ func (c *cutter) door(d *Door) {
 			box[Down-at.Axis()] = about(along, body.Wide)
 			box[Behind] = round(half(d.Thick()), body.Thick)
 			c.leaf(d, use, at, cutting{kind: CutLockBody, enters: at}, depth, box)
+		}
+		if at.Axis() == Across && use.Keeper.How != Unknown { // how wide its opening is, nothing says
+			along := round(less(d.Size[1], use.Keeper), use.Latch.KeeperHigh)
+			c.beside(d, use, at, cutting{kind: CutKeeper, enters: at.Opposite()}, along, Extent{}, use.Latch.KeeperDeep)
 		}
 	}
 }
@@ -80,13 +83,42 @@ func (d *Door) along(use *HardwareUse, edge Side) []Extent {
 		add(less(size, use.FromTop))
 	case use.Centred.On:
 		add(half(size))
-	case use.Ends.Known() && size.Known() && n > 1 && n <= mostCuts && use.Hinge != nil && use.Hinge.High.Known():
-		first := use.Ends.Length + use.Hinge.High.Length/2
+	case use.Hinge != nil && use.Hinge.High.Known() && n > 1 && n <= mostCuts:
+		near, end := use.Ends, less(size, use.Ends)
+		if use.InLine.On && edge.Axis() == Across {
+			near, end = d.insideRails()
+		}
+		first, last := addUp(near, half(use.Hinge.High)), less(end, half(use.Hinge.High))
 		for i := range n {
-			add(derived(first + (size.Length-2*first)*wood.Length(i)/wood.Length(n-1)))
+			if at := first; last.Known() && at.Known() {
+				at.Length += (last.Length - first.Length) * wood.Length(i) / wood.Length(n-1)
+				all = append(all, round(at, derived(0)))
+			}
 		}
 	}
 	return all
+}
+
+// insideRails are the inner edges of the highest and the lowest rail of a framed leaf, from its
+// upper end: between them lie hinges that are in line with the rails.
+func (d *Door) insideRails() (upper, lower Length) {
+	f := d.Leaf.Frame
+	if f == nil || !f.Outside[Down].Known() {
+		return Length{}, Length{}
+	}
+	for _, m := range f.Members {
+		at := m.Body[Down]
+		if m.Grain != Across || !at.Known() {
+			continue
+		}
+		if wood.Same(at.From, 0) {
+			upper = derived(at.To())
+		}
+		if wood.Same(at.To(), f.Outside[Down].Length) {
+			lower = derived(at.From)
+		}
+	}
+	return upper, lower
 }
 
 // hinge places a hinge's cuts in the leaf, and its gain in what the door hangs on.
@@ -113,31 +145,34 @@ func (c *cutter) hinge(d *Door, use *HardwareUse, hung Side) {
 			gain := half(less(h.Knuckle, gap))
 			k := cutting{kind: CutGain, enters: hung, open: []Side{Front}}
 			c.leaf(d, use, hung, k, begin(or(use.Gain, gain)), box)
-			c.hangs(d, use, hung, along, leaf, or(use.CaseIn, gain))
+			k.enters = hung.Opposite()
+			c.beside(d, use, hung, k, about(along, h.High), begin(leaf), or(use.CaseIn, gain))
 		}
 	}
 }
 
-// hangs places a hinge's gain in the member on which an inset door hangs.
-func (c *cutter) hangs(d *Door, use *HardwareUse, hung Side, along Extent, leaf, gain Length) {
+// beside cuts so deep into what stands beside an inset door: along its edge as in the leaf, and
+// so far behind its front.
+func (c *cutter) beside(d *Door, use *HardwareUse, edge Side, k cutting, along, behind Extent, deep Length) {
 	if d.Fit.Kind.Is == "overlay" {
 		return
 	}
-	m, ok := facingItem(Neighbour(d, hung), hung.Opposite()).(*Member)
-	if !ok {
-		return
-	}
-	axis := Down - hung.Axis()
-	first := d.Edges[axis*2].Less // the leaf begins so far inside its opening
-	along.From += d.Cell[axis].From + first.Length
-	along.Placed = along.Placed && d.Cell[axis].Placed && first.Known()
-	l := c.lieOf(m).blank
+	e := &End{Of: d, Side: edge, Faces: Neighbour(d, edge)}
+	e.covering(e.Faces, edge.Opposite(), d.Cell, nil, func(*Assembly) {})
+	axis := Down - edge.Axis()
 	var at Box
-	at[axis] = about(along, use.Hinge.High)
-	at[Behind] = Extent{From: d.Cell[Behind].From, Size: leaf.Length, Placed: d.Cell[Behind].Placed, Sized: leaf.Known()}
-	cut := c.place(m, nil, cutting{kind: CutGain, enters: hung.Opposite(), open: []Side{Front}}, l.inBlank(at), Purpose{Door: d, Hardware: use})
-	f := cut.Enters
-	cut.At[f.Dimension()] = cut.In.fromFace(f, begin(gain))
+	at[axis] = along.after(d.Cell[axis])
+	at[axis].From += d.Edges[axis*2].Less.Length // the leaf begins so far inside its opening
+	at[axis].Placed = at[axis].Placed && d.Edges[axis*2].Less.Known()
+	at[Behind] = behind.after(d.Cell[Behind])
+	c.mates(e, k, begin(deep), at, Purpose{Door: d, Hardware: use})
+}
+
+// after is an extent that is measured from where another begins.
+func (e Extent) after(first Extent) Extent {
+	e.From += first.From
+	e.Placed = e.Placed && first.Placed
+	return e
 }
 
 // leaf cuts into a door's leaf, so deep from one of its edges. Of a pair of frames that are handed

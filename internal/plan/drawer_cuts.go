@@ -10,8 +10,9 @@ var (
 	acrossDrawer = standing(Across, Down, Behind)
 )
 
-// drawer places the bottom's grooves and the corners. Where an inset front that closes its box
-// stands above the lower edge of the sides, nothing says.
+// drawer places the bottom's grooves, the corners and the notches for a slide. Where a front that
+// closes its box stands above the lower edge of the sides is known where they run on wood, which
+// lies level with the opening.
 func (c *cutter) drawer(d *Drawer) {
 	if d.Left == nil {
 		return
@@ -27,19 +28,55 @@ func (c *cutter) drawer(d *Drawer) {
 		if d.Inner != nil {
 			c.box(d, d.Inner, CutGroove, FarFace, nil, b.Groove.Deep, ends, begin(d.Inner.Size.Long), up)
 		} else {
-			up.Placed = false
-			c.box(d, d.Front, CutGroove, FarFace, nil, b.Groove.Deep, ends, Extent{}, up)
+			first := d.Edges[Lower].Less
+			up.From -= first.Length
+			up.Placed = up.Placed && first.Known() && !d.Slide.Said()
+			c.box(d, d.Front, CutGroove, FarFace, nil, b.Groove.Deep, ends, d.acrossFront(b.Groove.Deep), up)
 		}
 		if grooved {
 			c.box(d, d.Back, CutGroove, NearFace, nil, b.Groove.Deep, ends, begin(d.Back.Size.Long), stretch(b.Up, wide))
 		}
 	}
+	c.notches(d, grooved)
 	closing := d.Front
 	if d.Inner != nil {
 		closing = d.Inner
 	}
 	c.corner(d, d.FrontJoint, closing, NearEnd, derived(0))
 	c.corner(d, d.BackJoint, d.Back, FarEnd, d.SetIn.Or(0))
+}
+
+// acrossFront is where the bottom's groove lies along a front that closes its box, which stands in
+// the middle of its opening.
+func (d *Drawer) acrossFront(deep Length) Extent {
+	side := d.Left.Size.Thick
+	wide := d.Cell[Across]
+	if !wide.Sized {
+		return Extent{}
+	}
+	first := half(less(derived(wide.Size), d.Box[0]))
+	return stretch(less(addUp(first, side), deep, d.Edges[Left].Less), addUp(less(d.Box[0], side, side), deep, deep))
+}
+
+// notches are cut for a slide from the lower corners of a back that reaches so far down. From
+// where their width is measured, nothing says.
+func (c *cutter) notches(d *Drawer, grooved bool) {
+	slide, b := d.Slide.To, d.BottomAs
+	if slide == nil || slide.Notch.Deep.How == Unknown || d.Back == nil {
+		return
+	}
+	high := slide.Notch.Deep
+	if b != nil && !grooved {
+		high = less(high, b.Up, or(b.Groove.Across, b.Of.Thick()))
+	}
+	if high.Known() && high.Length <= 0 {
+		return
+	}
+	back := c.boxBlank(d.Back)
+	long := Extent{Size: slide.Notch.Across.Length, Sized: slide.Notch.Across.Known()}
+	for _, end := range []Face{NearEnd, FarEnd} {
+		c.boxCut(d, back, Cut{Kind: CutNotch, Enters: NearEdge, At: Box{long, begin(high), begin(back.Size[Thick])}}, nil, []Face{end, NearFace, FarFace})
+	}
 }
 
 // inner is the face of a side that looks into the drawer.

@@ -53,7 +53,7 @@ func (r *resolver) end(n Node, side Side) *End {
 	e := &End{Of: n, Side: side, Faces: Neighbour(n, side)}
 	e.Free = e.Faces == nil
 	if !e.Free {
-		r.covering(e, e.Faces, side.Opposite(), It(n).Cell, nil)
+		e.covering(e.Faces, side.Opposite(), It(n).Cell, nil, r.solveAll)
 	}
 	return e
 }
@@ -76,9 +76,17 @@ func (e *End) meets(m *Member, by *way) {
 	e.Mates = append(e.Mates, m)
 }
 
+// solveAll works out an assembly along every axis.
+func (r *resolver) solveAll(a *Assembly) {
+	for axis := Across; axis <= Behind; axis++ {
+		r.solve(a, axis)
+	}
+}
+
 // covering gathers the members of a neighbour that cover a cell's end, going down into
-// lists and into what is drawn elsewhere on the side that faces it.
-func (r *resolver) covering(e *End, n Node, facing Side, cell Box, by *way) {
+// lists and into what is drawn elsewhere on the side that faces it. What is drawn elsewhere is
+// first solved.
+func (e *End) covering(n Node, facing Side, cell Box, by *way, solve func(*Assembly)) {
 	switch n := n.(type) {
 	case *Member:
 		e.meets(n, by)
@@ -91,12 +99,12 @@ func (r *resolver) covering(e *End, n Node, facing Side, cell Box, by *way) {
 			if facing.Far() {
 				i = len(n.Items) - 1
 			}
-			r.covering(e, n.Items[i], facing, cell, by)
+			e.covering(n.Items[i], facing, cell, by, solve)
 			return
 		}
 		for _, inner := range n.Items {
 			if overlap(It(inner).Cell[n.Axis], cell[n.Axis]) {
-				r.covering(e, inner, facing, cell, by)
+				e.covering(inner, facing, cell, by, solve)
 			}
 		}
 	case *Placed:
@@ -104,10 +112,8 @@ func (r *resolver) covering(e *End, n Node, facing Side, cell Box, by *way) {
 		if a == nil || a.Root == nil {
 			return
 		}
-		for axis := Across; axis <= Behind; axis++ {
-			r.solve(a, axis)
-		}
-		r.covering(e, a.Root, n.inner(facing), n.inside(cell), &way{n, by})
+		solve(a)
+		e.covering(a.Root, n.inner(facing), n.inside(cell), &way{n, by}, solve)
 	}
 }
 

@@ -133,7 +133,7 @@ func (b *Blank) fromFace(f Face, e Extent) Extent {
 // mates cuts into all that an end, or the edge of a panel or a pane, meets. deep is measured from
 // the face that it meets inwards; at says where it lies along the other two axes. Of several
 // mates it is cut into those that it is known to reach.
-func (c *cutter) mates(e *End, k cutting, deep Extent, at Box) {
+func (c *cutter) mates(e *End, k cutting, deep Extent, at Box, purpose Purpose) {
 	for i, m := range e.Mates {
 		by := e.by(i)
 		l := c.lieOf(m).blank
@@ -142,7 +142,7 @@ func (c *cutter) mates(e *End, k cutting, deep Extent, at Box) {
 		if len(e.Mates) > 1 && !l.reaches(box, f.Dimension()) {
 			continue
 		}
-		cut := c.place(m, by, k, box, Purpose{End: e})
+		cut := c.place(m, by, k, box, purpose)
 		if !k.through || cut.Enters.Dimension() != f.Dimension() {
 			cut.At[f.Dimension()] = cut.In.fromFace(f, deep)
 		}
@@ -216,7 +216,7 @@ func (s *seat) own(k cutting, out, wide, thick Extent) {
 
 // into cuts into what the end meets.
 func (s *seat) into(k cutting, deep, wide, thick Extent) {
-	s.mates(s.end, k, deep, s.box(Extent{}, wide, thick))
+	s.mates(s.end, k, deep, s.box(Extent{}, wide, thick), Purpose{End: s.end})
 }
 
 func (s *seat) whole(d Dimension) Extent { return begin(s.lie.size(d)) }
@@ -267,8 +267,12 @@ func (s *seat) cut() {
 		s.own(k, begin(s.end.Adds), s.whole(Wide), s.whole(Thick))
 		k.enters = s.facing()
 		s.into(k, begin(s.end.Adds), s.whole(Wide), s.whole(Thick))
-	case Dowel, ScrewJoint, BoltJoint, Knob, Magnet, BiscuitJoint:
+	case Dowel, ScrewJoint, Pocket, BoltJoint, Knob, Magnet, BiscuitJoint:
 		s.fasteners()
+	case Mitre:
+		s.mitre()
+	case Scarf:
+		s.scarf()
 	case WedgeJoint: // how thick and wide its tenon is, nothing says
 		s.into(cutting{kind: CutMortise, enters: s.facing(), through: true}, Extent{}, Extent{}, Extent{})
 	}
@@ -567,7 +571,7 @@ func (s *seat) tongue() {
 		slot = j.Thick
 	}
 	if deep.How == Unknown { // the usual relief
-		deep = addUp(j.Long, derived(s.plan.byTape(wood.Inch/32, 4*wood.Millimetre/5)))
+		deep = addUp(j.Long, s.relief())
 	}
 	s.own(cutting{kind: CutTongue, enters: s.end.Side, stands: true, open: append(s.sides(Wide), s.facing())}, begin(j.Long), s.whole(Wide), thick)
 	s.into(cutting{kind: CutGroove, enters: s.facing(), open: s.sides(Wide)}, begin(deep), s.whole(Wide), about(thick, slot))
@@ -646,22 +650,66 @@ func (s *seat) bridle() {
 	s.into(cutting{kind: CutLap, enters: s.side(FarFace), open: open}, begin(over), s.whole(Wide), stretch(to, less(s.lie.size(Thick), to)))
 }
 
+// mitre places what is let in across a mitre, which lies aslant: where it stands in the thickness
+// is known, and no more. How thick its keys are, nothing says.
+func (s *seat) mitre() {
+	j := s.joint
+	kind, size := CutSpline, Length{}
+	switch f := j.Hardware.To; {
+	case j.Spline != nil:
+		size = j.Spline.Thick
+	case f == nil:
+		return
+	case f.Word == Dowel:
+		kind, size = CutDowel, f.Thick
+	default:
+		kind, size = CutBiscuit, f.Thick
+	}
+	thick := s.middle(size)
+	open := append(s.sides(Wide), s.end.Side, s.facing())
+	many := 1
+	if kind != CutSpline {
+		many = max(len(j.At), j.Count.Or(1))
+	}
+	for range min(many, mostCuts) {
+		s.own(cutting{kind: kind, enters: s.end.Side, open: open}, Extent{}, Extent{}, thick)
+		s.into(cutting{kind: kind, enters: s.facing(), open: open}, Extent{}, Extent{}, thick)
+	}
+}
+
+// scarf slopes both ends through the whole thickness. How much of the slope lies on either side of
+// where they meet, nothing says.
+func (s *seat) scarf() {
+	long := Extent{}
+	if slope, thick := s.joint.Slope, s.lie.size(Thick); slope.Known() && slope.Value > 0 && thick.Known() {
+		long = Extent{Size: wood.Length(float64(thick.Length) / slope.Value), Sized: true}
+	}
+	open := append(append(s.sides(Wide), s.sides(Thick)...), s.end.Side, s.facing())
+	s.own(cutting{kind: CutScarf, enters: s.end.Side, open: open}, long, s.whole(Wide), s.whole(Thick))
+	s.into(cutting{kind: CutScarf, enters: s.facing(), open: open}, long, s.whole(Wide), s.whole(Thick))
+}
+
+// middle is where something round, or a slot, lies in the end's thickness: its middle is as far
+// from the face as set, else halfway.
+func (s *seat) middle(size Length) Extent {
+	return s.read(Thick, round(or(s.joint.Set, half(s.lie.size(Thick))), size))
+}
+
 // fasteners are placed by their middle: from the face as set, along the width as `at` says.
 func (s *seat) fasteners() {
 	j, f := s.joint, s.joint.Hardware.To
 	if f == nil {
 		return
 	}
-	middle := j.Set
-	if middle.How == Unknown {
-		middle = half(s.lie.size(Thick))
-	}
 	size := f.Diameter()
 	along := size
 	if j.Kind.Is == BiscuitJoint {
 		size, along = f.Thick, f.Long
 	}
-	thick := s.read(Thick, round(middle, size))
+	thick := s.middle(size)
+	if j.Kind.Is == Pocket { // it runs aslant, from the face in which its pocket is
+		thick = Extent{}
+	}
 	for _, wide := range s.placed(along) {
 		s.fastener(f, wide, thick)
 	}
@@ -682,7 +730,7 @@ func (s *seat) fastener(f *Fastener, wide, thick Extent) {
 	beyond := less(addUp(f.Long, j.Counterbore.Or(0)), s.end.MateSize()) // of what goes through the mate
 	switch j.Kind.Is {
 	case Dowel:
-		deep := addUp(half(f.Long), derived(s.plan.byTape(wood.Inch/32, 4*wood.Millimetre/5)))
+		deep := addUp(half(f.Long), s.relief())
 		into(CutDowel, or(j.Deep, deep))
 		own(CutDowel, or(j.Own, deep), size)
 	case BiscuitJoint: // half of it, and a little, into each
@@ -692,6 +740,9 @@ func (s *seat) fastener(f *Fastener, wide, thick Extent) {
 	case ScrewJoint:
 		through(CutScrew)
 		own(CutScrew, beyond, or(j.Pilot, size))
+	case Pocket:
+		own(CutScrew, Length{}, size)
+		into(CutScrew, Length{})
 	case Knob:
 		through(CutBolt)
 		own(CutBolt, beyond, size)

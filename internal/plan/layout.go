@@ -151,15 +151,11 @@ func (p *Placed) HostAxis(own Axis) Axis {
 }
 
 // reversed reports whether a placed thing runs against the assembly in which it stands along
-// one of its own axes: mirrored, or laid flat with its top at the back.
+// one of its own axes: laid flat with its top at the back, or mirrored. A mirror image changes
+// left and right of where it stands, so that a frame which turns keeps its left at the front and
+// shows its front to the right.
 func (p *Placed) reversed(own Axis) bool {
-	switch own {
-	case Across:
-		return p.Mirrored.On
-	case Down:
-		return p.Flat
-	}
-	return false
+	return p.Flat && own == Down || p.Mirrored.On && p.HostAxis(own) == Across
 }
 
 // fixing is what a thing measures along an axis from its own statements alone.

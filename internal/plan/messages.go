@@ -446,6 +446,8 @@ func PathOf(thing any) string {
 		return t.source.path() + t.Name.Text
 	case *BoxPart:
 		return PathOf(t.Drawer) + "." + t.Name
+	case BreadboardEnd:
+		return PathOf(t.Top)
 	case Node:
 		it := t.item()
 		switch {

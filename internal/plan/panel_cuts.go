@@ -55,7 +55,7 @@ func (c *cutter) groove(p *Panel, e *End) {
 	}
 	at := c.along(p, e, p.Into)
 	at[Behind] = c.line(p, or(or(p.Groove.Across, p.Tongue.Across), p.Size.Thick))
-	c.mates(e, cutting{kind: CutGroove, enters: e.Side.Opposite(), runs: lengthways(e)}, begin(p.Groove.Deep), at)
+	c.mates(e, cutting{kind: CutGroove, enters: e.Side.Opposite(), runs: lengthways(e)}, begin(p.Groove.Deep), at, Purpose{End: e})
 }
 
 // deepest keeps the deepest groove of an edge; unknown if one of them is.
@@ -87,8 +87,14 @@ func (c *cutter) line(p *Panel, wide Length) Extent {
 				continue
 			}
 			for _, end := range m.Ends {
-				if end != nil && end.Joint != nil && end.Joint.Set.Known() && end.Joint.Thick.Known() && m.Flat == Behind {
-					set := stretch(derived(body.From+end.Joint.Set.Length), end.Joint.Thick)
+				if end == nil || end.Joint == nil || !end.Joint.Set.Known() || m.Flat != Behind {
+					continue
+				}
+				thick := end.Joint.Thick
+				if end.Joint.Kind.Is == Stub {
+					thick = wide
+				}
+				if set := stretch(derived(body.From+end.Joint.Set.Length), thick); set.Known() {
 					return about(set, wide)
 				}
 			}
@@ -111,11 +117,11 @@ func (c *cutter) back(p *Panel, e *End) {
 	case Rabbet:
 		k.kind, k.open = CutRabbet, []Side{Back}
 		k.from = &margin{Back, or(e.Joint.Rabbet.Deep, p.Size.Thick)}
-		c.mates(e, k, begin(e.Joint.Rabbet.Across), at)
+		c.mates(e, k, begin(e.Joint.Rabbet.Across), at, Purpose{End: e})
 	case Housing, Dado, DropIn:
 		k.kind = CutGroove
 		at[Behind] = about(p.Cell[Behind], or(e.Joint.SlotWide, p.Size.Thick))
-		c.mates(e, k, begin(e.Joint.Deep), at)
+		c.mates(e, k, begin(e.Joint.Deep), at, Purpose{End: e})
 	}
 }
 
@@ -130,7 +136,7 @@ func (c *cutter) rebated(e *End, j *Joint, at Box) {
 		}
 	}
 	k := cutting{kind: CutRabbet, enters: e.Side.Opposite(), open: []Side{Back}, runs: lengthways(e), from: &margin{Back, j.Rabbet.Across}}
-	c.mates(e, k, begin(j.Rabbet.Deep), at)
+	c.mates(e, k, begin(j.Rabbet.Deep), at, Purpose{End: e})
 }
 
 // glass places the rabbets of a pane.
@@ -180,19 +186,46 @@ func (c *cutter) tongue(p *Panel, e *End) {
 	}
 }
 
-// breadboard places the tongues on the ends of a top that go into its breadboard ends.
-func (c *cutter) breadboard(m *Member) {
-	b := m.Breadboard
-	if b == nil || b.Tongue.Deep.How == Unknown {
+// breadboard places the tongues on the ends of a top, the grooves of its breadboard ends, and the
+// pegs through both. A groove has the usual relief, and one place stands for both ends. How far
+// from the shoulder the pegs stand, nothing says.
+func (c *cutter) breadboard(m *Member, b *Breadboard) {
+	if b.Tongue.Deep.How == Unknown {
 		return
 	}
-	of := c.blank(m, [3]Length{m.CoreLong(), m.Size.Wide, m.Size.Thick})
-	l := standing(Across, Behind, Down)
+	core := c.blank(m, [3]Length{m.CoreLong(), m.Size.Wide, m.Size.Thick})
+	end := c.blank(BreadboardEnd{m}, [3]Length{m.Size.Wide, b.Wide, m.Size.Thick})
+	put := func(of *Blank, cut Cut, open ...Face) {
+		cut.For, cut.lie = Purpose{Top: m}, standing(Across, Behind, Down)
+		if of == end {
+			cut.lie = standing(Behind, Across, Down)
+		} else {
+			cut.Use = m
+		}
+		for _, f := range open {
+			cut.Open[f] = true
+		}
+		c.put(of, cut)
+	}
+	thick := round(half(m.Size.Thick), b.Tongue.Across)
 	for _, f := range []Face{NearEnd, FarEnd} {
-		at := Box{of.fromFace(f, begin(b.Tongue.Deep)), begin(m.Size.Wide), round(half(m.Size.Thick), b.Tongue.Across)}
-		c.put(of, Cut{
-			Kind: CutTongue, At: at, Stands: true, Enters: f, Use: m, lie: l,
-			Open: [6]bool{NearEnd: true, FarEnd: true, NearEdge: true, FarEdge: true},
-		})
+		at := Box{core.fromFace(f, begin(b.Tongue.Deep)), begin(m.Size.Wide), thick}
+		put(core, Cut{Kind: CutTongue, At: at, Stands: true, Enters: f}, NearEnd, FarEnd, NearEdge, FarEdge)
+	}
+	groove := Box{begin(end.Size[Long]), begin(addUp(b.Tongue.Deep, c.relief())), thick}
+	put(end, Cut{Kind: CutGroove, At: groove, Enters: NearEdge}, NearEnd, FarEnd, NearEdge)
+	if b.Peg == nil || b.Peg.Of.To == nil {
+		return
+	}
+	for _, at := range b.Peg.At[:min(len(b.Peg.At), mostCuts)] {
+		size, through := b.Peg.Of.To.Thick, begin(m.Size.Thick)
+		peg := Cut{Kind: CutPeg, Enters: NearFace, Round: b.Peg.Slotted.How == Unknown}
+		peg.At = Box{Thick: through, Wide: round(at, or(b.Peg.Slotted, size))}
+		put(core, peg, NearFace, FarFace)
+		peg.At, peg.Round = Box{Long: round(at, size), Thick: through}, true
+		put(end, peg, NearFace, FarFace)
 	}
 }
+
+// relief is how much deeper than a tongue its groove usually is.
+func (c *cutter) relief() Length { return derived(c.plan.byTape(wood.Inch/32, 4*wood.Millimetre/5)) }

@@ -229,7 +229,7 @@ func makeJointSlots() []Slot {
 		length("inside", "how far inside the mate the hole for the wedge begins", "inside 1/16", func(j *Joint) *Length { return &j.Inside }),
 		flag("dry", "it is not glued", "dry", func(j *Joint) *Flag { return &j.Dry }),
 		choice("glue", "how much of it is glued", "glue centre", "full centre", func(j *Joint) *Choice { return &j.GlueAt }).or("full"),
-		length("set", "from the face to the joint", "set 1/4", func(j *Joint) *Length { return &j.Set }).or("centred"),
+		length("set", "from the part's own face, the front, left or lower one, to a tenon, a tongue or a slot; of dowels, screws and bolts to their middle", "set 1/4", func(j *Joint) *Length { return &j.Set }).or("centred"),
 		lengths("at", "where they stand, from the lower or left edge", "at 1, 3", func(j *Joint) *[]Length { return &j.At }),
 		count("count", "how many there are", "count 2", func(j *Joint) *Count { return &j.Count }),
 	}

@@ -279,16 +279,20 @@ func edgingWord[O any](in Place, field func(*O) *[]*Edging) Word {
 }
 
 func placedWord(word string) Word {
+	turns := ""
+	if word == "frame" {
+		turns = "; between things side by side it turns, its left to the front and its front to the left"
+	}
 	return Word{
 		Names: names(word), In: InList, Opens: InPlaced,
-		Doc:     article(word) + " that is drawn elsewhere and stands here",
+		Doc:     article(word) + " that is drawn elsewhere and stands here" + turns,
 		Example: word + " left part end-" + word,
 		Slots: []Slot{
 			name(func(p *Placed) *Name { return &p.Name }).must(),
 			length("along", "its size along the list", word+" left 7/8 part end", func(p *Placed) *Length { return &p.Along }).unnamed(),
 			ref("part", "which one it is", "part end", "a frame, a case or an assembly", func(p *Placed) *Ref[Assembly] { return &p.Part }).must(),
 			count("share", "its share of what is left", "share 2", func(p *Placed) *Count { return &p.Share }).or("1"),
-			flag("mirrored", "it is used the other way round", "mirrored", func(p *Placed) *Flag { return &p.Mirrored }),
+			flag("mirrored", "its mirror image: what looks left looks right", "mirrored", func(p *Placed) *Flag { return &p.Mirrored }),
 		},
 		grow: func(d *decoder, owner any, s *lang.Statement) any {
 			p := new(Placed)

@@ -288,7 +288,7 @@ func hardwareUseWord(word string, in Place) Word {
 		lengths("at", "from the lower or left end to its centre", "at 3, 14", func(u *HardwareUse) *[]Length { return &u.At }),
 		length2("from", "top", "from the upper end to its centre", "from top 4", func(u *HardwareUse) *Length { return &u.FromTop }),
 		length("ends", "clear at both ends, the rest even between", "ends 3", func(u *HardwareUse) *Length { return &u.Ends }),
-		flag("in-line", "level with the inner edges of the rails", "in-line", func(u *HardwareUse) *Flag { return &u.InLine }),
+		flag("in-line", "between the rails: the ends of the first and the last level with the rails' inner edges", "in-line", func(u *HardwareUse) *Flag { return &u.InLine }),
 		flag("centred", "in the middle", "centred", func(u *HardwareUse) *Flag { return &u.Centred }),
 		count("count", "how many", "count 3", func(u *HardwareUse) *Count { return &u.Count }),
 	}
@@ -305,7 +305,7 @@ func hardwareUseWord(word string, in Place) Word {
 	default:
 		slots = append(slots,
 			choice("on", "which edge it sits on", "on head", "free head foot", func(u *HardwareUse) *Choice { return &u.On }).or("free"),
-			length("keeper", "where its keeper sits", "keeper 13", func(u *HardwareUse) *Length { return &u.Keeper }),
+			length("keeper", "where its keeper sits, measured on the door as `at` is", "keeper 13", func(u *HardwareUse) *Length { return &u.Keeper }),
 		)
 	}
 	return Word{
