@@ -59,7 +59,7 @@ a thin post.`,
 			}
 			least := pass.Length(tenonShortest, t.subject)
 			paper := p.Paper().Start(least, "at least")
-			if times := pass.Number(tenonThicknesses, t.subject); j.Thick.Known() && wood.Over(fraction(j.Thick.Length, times), least) {
+			if times := pass.Number(tenonThicknesses, t.subject); j.Thick.Known() && !t.fat(pass) && wood.Over(fraction(j.Thick.Length, times), least) {
 				least = fraction(j.Thick.Length, times)
 				paper = p.Paper().Start(j.Thick.Length, "thickness of the tenon")
 				if n := int(times); float64(n) == times {
