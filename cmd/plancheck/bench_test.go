@@ -56,7 +56,7 @@ func bigPlan(tb testing.TB, most int) (path string, lines int) {
 	}
 	write(defined)
 	for i := 1; lines < most; i++ {
-		write(strings.NewReplacer("carcass", fmt.Sprint("carcass-", i), "leaf-frame", fmt.Sprint("leaf-frame-", i)).Replace(drawn))
+		write(strings.NewReplacer("carcass", fmt.Sprint("carcass-", i), "leaf-frame", fmt.Sprint("leaf-frame-", i), "assembly plinth", fmt.Sprint("assembly plinth-", i)).Replace(drawn))
 	}
 	if err := file.Close(); err != nil {
 		tb.Fatal(err)

@@ -306,10 +306,10 @@ frame beam { of ash ; wide 90 ; high 4 ; thick 1 ; joint scarf slope 1:8
 			},
 		},
 		{
-			name: "a stub tenon and the panel's groove lie as far from the face as set",
-			text: `frame leaf { of ash ; wide 20 ; high 24 ; thick 1 ; joint stub set 1/4
-  across { stile left 2 ; down { rail head 2 ; panel field { of ply ; groove 1/4 x 3/8 } ; rail foot 2 } ; stile right 2 } }`,
-			cuts: map[string][]string{
+			name: "a stub tenon lies in line with the panel's groove, in the middle of the thinnest stick",
+			text: `frame leaf { of ash ; wide 20 ; high 24 ; thick 1 ; joint stub
+  across { stile left 2 ; down { rail head 2 ; panel field { of ply ; groove 1/4 x 3/8 } ; rail foot 2 { thick 3/4 } } ; stile right 2 } }`,
+			cuts: map[string][]string{ // half of 3/4, and of 1/4 to both sides
 				"leaf.head": {
 					"groove: 0..16 3/4 x 0..3/8 x 1/4..1/2", "tenon: 0..3/8 x 3/8..2 x 1/4..1/2", "tenon: 16 3/8..16 3/4 x 3/8..2 x 1/4..1/2",
 				},

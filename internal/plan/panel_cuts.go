@@ -87,14 +87,8 @@ func (c *cutter) line(p *Panel, wide Length) Extent {
 				continue
 			}
 			for _, end := range m.Ends {
-				if end == nil || end.Joint == nil || !end.Joint.Set.Known() || m.Flat != Behind {
-					continue
-				}
-				thick := end.Joint.Thick
-				if end.Joint.Kind.Is == Stub {
-					thick = wide
-				}
-				if set := stretch(derived(body.From+end.Joint.Set.Length), thick); set.Known() {
+				if end != nil && end.Joint != nil && end.Joint.Set.Known() && end.Joint.Thick.Known() && m.Flat == Behind {
+					set := stretch(derived(body.From+end.Joint.Set.Length), end.Joint.Thick)
 					return about(set, wide)
 				}
 			}

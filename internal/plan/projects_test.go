@@ -152,6 +152,13 @@ var cabinetByHand = byHand{
 	// loses some 3.1. Widest (15 1/16 - 1/32) / 1.0077 = 14.916, narrowest (15 1/16 - 2 x 1/4) /
 	// (1 - 0.0085) = 14.687; the middle is 14.80, and 14 25/32 the mark below.
 	"leaf-frame.field": "22.2411 x 14 25/32 x 1/2",
+
+	"plinth":       "58 x 3 x 16",
+	"plinth.front": "58 x 3 x 7/8",
+	"plinth.back":  "58 x 3 x 7/8",
+	"plinth.left":  "16 x 3 x 7/8", // 16 - 2 x 7/8, and mitred to its long points
+	"plinth.right": "16 x 3 x 7/8",
+	"plinth.cross": "14 1/4 x 3 x 7/8", // dowels add nothing
 }
 
 var tableByHand = byHand{
@@ -164,6 +171,7 @@ var tableByHand = byHand{
 	"short-side.front": "28 1/2 x 2 1/4 x 2 1/2", // the part, turned
 	"short-side.back":  "28 1/2 x 2 1/4 x 2 1/2",
 	"short-side.short": "28 1/2 x 4 x 7/8", // 30 - 2 x 2 1/4 + 2 x 1 1/2
+	"short-side.low":   "25 1/2 x 2 x 7/8", // loose tenons add nothing
 	"base":             "60 x 28 1/2 x 30",
 	"slab":             "72 x 36 x 1", // 60 + 2 x 6; 30 + 2 x 3
 	"slab, its boards": "68",          // 72 - 2 x 3 + 2 x 1
@@ -231,7 +239,7 @@ var deskByHand = byHand{
 	"pedestal.right": "718 x 600 x 18",
 	"pedestal.roof":  "376 x 594 x 18", // 364 + 2 x 6
 	"pedestal.floor": "376 x 594 x 18",
-	"pedestal.toe":   "376 x 60 x 18",
+	"pedestal.toe":   "364 x 60 x 18", // dowels add nothing
 	"pedestal.rear":  "717 x 379 x 6", // 718 - 1; 364 + 2 x 8 - 1
 
 	"pedestal.upper, front":       "360 x 127 x 18", // 364 - 2 x 2; 130 - 2 - half of 2
