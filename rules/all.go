@@ -18,6 +18,7 @@ var All = []*Rule{
 	clampsOffEarly,
 	climateUnsaid,
 	coreSize,
+	cutsCloseGap,
 	cutsMeet,
 	cutterShort,
 	cutterSlender,
