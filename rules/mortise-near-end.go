@@ -31,8 +31,9 @@ var mortiseNearEnd = &Rule{
 levered, or under the wedge. A mortise that is open at the end is none: nothing holds the tenon in the width of its rail.
 
 Make the tenon narrower at that edge, half an inch or a quarter of the rail; the rail's full width is kept from twisting by a
-haunch, a short part of the tenon in a shallow socket that may be open. Say it as "haunch 5/8". Less than half of what is wanted is an error. A tenon whose width the plan does not say
-is as wide as there is room for, and is judged only where its rail stands a little way from the end.`,
+haunch, a short part of the tenon in a shallow socket that may be open. Say it as "haunch 5/8". Less than half of what is
+wanted is an error. A tenon whose width the plan does not say is as wide as there is room for, and is judged only where its rail
+stands a little way from the end.`,
 	Sources: `That the tenon at an end is narrowed and haunched: W. Noyes, Handwork in Wood, 1910, joint no. 42; W. Fairham, Woodwork
 Joints, The Mortise and Tenon Joint. The figures are common practice, no source.`,
 	Sound: `A haunched tenon at the very end; a shoulder of just half an inch; a rail well away from the end; a narrow rail with a

@@ -44,7 +44,7 @@ var (
 		Source: "1/8 (3 mm)", Dim: lang.Length, Length: wood.Inch / 8, Metric: 3 * wood.Millimetre,
 	}
 	lipBreaks = &Figure{
-		Name: "lip-breaks", Why: "below which the wood beside a groove, a slot or a lock is an error", Basis: Practice,
+		Name: "lip-breaks", Why: "below which the wood beside a groove, a housing, a lock or a biscuit is an error", Basis: Practice,
 		Source: "1/16 (1.5 mm)", Dim: lang.Length, Length: wood.Inch / 16, Metric: 3 * wood.Millimetre / 2,
 	}
 )

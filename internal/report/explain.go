@@ -54,5 +54,9 @@ func amount(f *rules.Figure) string {
 		lang.Percent: "%", lang.Temperature: "C", lang.Angle: "deg", lang.Weight: "kg", lang.Force: "N", lang.Torque: "Nm",
 		lang.Pressure: "Pa", lang.LineLoad: "kg/m", lang.Density: "kg/m3", lang.Time: "s",
 	}[f.Dim]
-	return strconv.FormatFloat(f.Number, 'g', -1, 64) + unit
+	digits := -1
+	if f.Number < 1 { // a third is no page of threes
+		digits = 3
+	}
+	return strconv.FormatFloat(f.Number, 'g', digits, 64) + unit
 }
