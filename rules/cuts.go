@@ -72,6 +72,8 @@ func cutSubject(c *plan.Cut) string {
 		return plan.PathOf(f.Door)
 	case f.Drawer != nil:
 		return plan.PathOf(f.Drawer)
+	case f.Top != nil:
+		return plan.PathOf(f.Top)
 	}
 	return plan.PathOf(c.In.Of)
 }
@@ -142,8 +144,10 @@ func hole(c *plan.Cut) bool {
 	return false
 }
 
-// bore reports whether a cut is what a hinge or a lock is let into.
-func bore(c *plan.Cut) bool { return c.Kind == plan.CutHingeBore || c.Kind == plan.CutLockBody }
+// bore reports whether a cut is what a hinge, a lock or its bolt is let into.
+func bore(c *plan.Cut) bool {
+	return c.Kind == plan.CutHingeBore || c.Kind == plan.CutLockBody || c.Kind == plan.CutKeeper
+}
 
 // socket reports whether a tenon or its haunch goes into a cut.
 func socket(c *plan.Cut) bool {
