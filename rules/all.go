@@ -31,6 +31,7 @@ var All = []*Rule{
 	drawerTooLarge,
 	duplicateName,
 	endWithoutMate,
+	fastenerOffBoard,
 	fingerFit,
 	fingerSliver,
 	fingersEven,

@@ -24,8 +24,8 @@ func climateWords() []Word {
 			},
 		},
 		airWord("shop", "the air in which the piece is built", "shop 66F 45%", "8%", func(c *Climate) *Air { return &c.Shop }),
-		airWord("dry", "the driest air that it meets in use", "dry 68F 25%", "6%", func(c *Climate) *Air { return &c.Dry }),
-		airWord("humid", "the most humid air that it meets in use", "humid 77F 62%", "11%", func(c *Climate) *Air { return &c.Humid }),
+		airWord("dry", "the driest air that it meets in use, which follows from `house` where that stands", "dry 68F 25%", "6%", func(c *Climate) *Air { return &c.Dry }),
+		airWord("humid", "the most humid air that it meets in use, which follows from `house` where that stands", "humid 77F 62%", "11%", func(c *Climate) *Air { return &c.Humid }),
 		{
 			Names: names("house"), In: InClimate, Opens: InHouse,
 			Doc: "the heated house in which the piece stands, by the monthly averages of the air outside as a weather service prints them for the place: " +
