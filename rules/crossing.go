@@ -10,7 +10,8 @@ import (
 
 // lying is a thing with its grain, in the assembly in which it lies.
 type lying struct {
-	called      string // `side "left"`
+	called      string       // `side "left"`
+	board       *plan.Member // nil where it is none
 	subject     string
 	of          *plan.Material
 	in          *plan.Assembly // nil where nothing places it
@@ -23,11 +24,11 @@ type lying struct {
 func lie(thing any) (lying, bool) {
 	switch t := thing.(type) {
 	case *plan.Part:
-		l, ok := lieOfMember(&t.Member)
+		l := lieOfMember(&t.Member)
 		l.subject, l.in = plan.PathOf(t), nil
-		return l, ok
+		return l, true
 	case *plan.Member:
-		return lieOfMember(t)
+		return lieOfMember(t), true
 	case *plan.Panel:
 		l := lying{called: titled(&t.Item), subject: plan.PathOf(t), of: t.Of.Material.To, in: t.In, grain: t.Grain, wide: t.Across()}
 		l.size[l.grain], l.size[l.wide] = t.Size.Long, t.Size.Wide
@@ -48,9 +49,10 @@ func lie(thing any) (lying, bool) {
 }
 
 // lieOfMember is how a member lies. A top that stands alone lies on what it covers, its boards
-// along the ends of that; a part has no place, and is taken to lie as a top does.
-func lieOfMember(m *plan.Member) (lying, bool) {
-	l := lying{called: titled(&m.Item), subject: plan.PathOf(m), of: m.Of.Material.To, in: m.In, grain: m.Grain, wide: 3 - m.Grain - m.Flat}
+// along the ends of that; a part has no place, and is taken to lie as a top does. One of which nobody says what
+// it is of keeps its length, whatever that is.
+func lieOfMember(m *plan.Member) lying {
+	l := lying{called: titled(&m.Item), board: m, subject: plan.PathOf(m), of: m.Of.Material.To, in: m.In, grain: m.Grain, wide: 3 - m.Grain - m.Flat}
 	flat := m.Flat
 	if m.Parent == nil {
 		l.grain, l.wide, flat = plan.Across, plan.Behind, plan.Down
@@ -60,7 +62,7 @@ func lieOfMember(m *plan.Member) (lying, bool) {
 	}
 	l.size[l.grain], l.size[l.wide], l.size[flat] = m.Size.Long, m.Size.Wide, m.Size.Thick
 	l.still = l.of != nil && l.of.Kind != plan.Solid
-	return l, l.of != nil
+	return l
 }
 
 // seam is a line along which something moves across its grain, and what is held to it does not.
@@ -91,6 +93,9 @@ func seamsOf(f *plan.Fixing) []seam {
 	}
 	a, okA := lie(f.A.To.Is)
 	b, okB := lie(f.B.To.Is)
+	if placed, ok := f.B.To.Is.(*plan.Placed); ok && !okB {
+		b, okB = sideFacing(placed, f.A.To.Is)
+	}
 	if !okA || !okB || a.still && b.still {
 		return nil
 	}
@@ -115,6 +120,30 @@ func seamsOf(f *plan.Fixing) []seam {
 		}
 	}
 	return all
+}
+
+// sideFacing is the side of something placed that a member beside it touches, as it lies in the assembly
+// of both. It is false for what is turned or laid flat, and where no one board closes that side.
+func sideFacing(placed *plan.Placed, thing any) (lying, bool) {
+	m, isMember := thing.(*plan.Member)
+	a := placed.Part.To
+	if !isMember || a == nil || a.Root == nil || len(a.Root.Items) == 0 || placed.Turned || placed.Flat || placed.Mirrored.On {
+		return lying{}, false
+	}
+	for side := plan.Left; side <= plan.Back; side++ {
+		if plan.Neighbour(m, side) != plan.Node(placed) || a.Root.Axis != side.Axis() {
+			continue
+		}
+		touched := a.Root.Items[0]
+		if !side.Far() { // what stands to the left of the member shows it its last board
+			touched = a.Root.Items[len(a.Root.Items)-1]
+		}
+		l, ok := lie(touched)
+		seen, inside := l.seenFrom(placed)
+		seen.called = seen.subject // "left" is a side of each
+		return seen, ok && inside
+	}
+	return lying{}, false
 }
 
 // glued is how far apart the farthest two places are at which a fixing glues a seam: a strip counts
@@ -152,4 +181,18 @@ func (l lying) turnedTo(a lying, across bool) lying {
 	turned.size = [3]plan.Length{}
 	turned.size[turned.grain], turned.size[turned.wide] = l.size[l.grain], l.size[l.wide]
 	return turned
+}
+
+// seenFrom is how what stands in something placed lies in the assembly round that.
+func (l lying) seenFrom(n plan.Node) (lying, bool) {
+	placed, ok := n.(*plan.Placed)
+	if !ok || placed.Part.To != l.in {
+		return l, false
+	}
+	size := l.size
+	for axis := plan.Across; axis <= plan.Behind; axis++ {
+		l.size[placed.HostAxis(axis)] = size[axis]
+	}
+	l.in, l.grain, l.wide = placed.In, placed.HostAxis(l.grain), placed.HostAxis(l.wide)
+	return l, true
 }

@@ -59,16 +59,9 @@ func fastened(p *plan.Plan) iter.Seq2[board, *plan.Fixing] {
 // boardOf is the board that moves in a seam of a fixing; false where that is no board, or where
 // it is not known how wide it is fastened.
 func boardOf(f *plan.Fixing, s seam) (board, bool) {
-	b := board{subject: s.moves.subject, of: s.moves.of, fast: s.moves, axis: s.axis}
-	moves := f.A.To.Is
+	b := board{Member: s.moves.board, subject: s.moves.subject, of: s.moves.of, fast: s.moves, axis: s.axis}
 	if s.moves.subject != f.A.To.Path {
-		moves, b.fast = f.B.To.Is, s.stays
-	}
-	switch t := moves.(type) {
-	case *plan.Member:
-		b.Member = t
-	case *plan.Part:
-		b.Member = &t.Member
+		b.fast = s.stays
 	}
 	size := b.fast.size[b.axis]
 	b.wide = size.Length

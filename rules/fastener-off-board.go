@@ -16,7 +16,7 @@ var fastenerOffBoard = &Rule{
 In a fixing "at" counts across the grain of what is fastened, from its front edge, or the left or lower one; "along" counts along its grain. Write
 the figure, or the word, that is meant.`,
 	Sources: `The language itself.`,
-	Sound: `Screws at the very edge of a board, screws along a runner farther than that is wide, and buttons whose places nobody says.`,
+	Sound:   `Screws at the very edge of a board, screws along a runner farther than that is wide, and buttons whose places nobody says.`,
 	Bad: `sheet ply { kind plywood ; thick 3/4 ; actual 3/4 ; emission "E1" }
 screw no8 { gauge 8 ; long 1 1/4 }
 part side { of ply ; size 30 x 20 x 3/4 }

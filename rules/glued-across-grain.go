@@ -118,8 +118,8 @@ func checkGluedFixings(pass *Pass) {
 // checkLippings judges edging on the ends of solid boards.
 func checkLippings(pass *Pass) {
 	for m, thing := range boardsOf(pass.Plan) {
-		board, ok := lieOfMember(m)
-		if _, _, moves := pass.Plan.Seasons(board.of); !ok || !moves || !m.Size.Wide.Known() {
+		board := lieOfMember(m)
+		if _, _, moves := pass.Plan.Seasons(board.of); !moves || !m.Size.Wide.Known() {
 			continue
 		}
 		flat := 3 - board.grain - board.wide
@@ -214,18 +214,4 @@ func seamsAt(e *plan.End, m, mate *plan.Member) []seam {
 		}
 	}
 	return all
-}
-
-// seenFrom is how what stands in something placed lies in the assembly round that.
-func (l lying) seenFrom(n plan.Node) (lying, bool) {
-	placed, ok := n.(*plan.Placed)
-	if !ok || placed.Part.To != l.in {
-		return l, false
-	}
-	size := l.size
-	for axis := plan.Across; axis <= plan.Behind; axis++ {
-		l.size[placed.HostAxis(axis)] = size[axis]
-	}
-	l.in, l.grain, l.wide = placed.In, placed.HostAxis(l.grain), placed.HostAxis(l.wide)
-	return l, true
 }
