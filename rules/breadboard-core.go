@@ -54,6 +54,9 @@ top slab {
 					Plus(tongue, "tongue, left").Plus(tongue, "tongue, right").Equals("core").Versus(said.Length, "stated").Working(),
 				Fixes: []diag.Fix{{Title: "write `" + cutTo(p, said.Span, needed) + "`, or leave `core` out"}},
 			}
+			if m.Made.On {
+				f.Fixes = stillBoard(p, said.Length-needed, "length", "size", said.Span, needed, false, false)
+			}
 			if agree(p, said.Length, between) {
 				f.Notes = []diag.Note{{Span: said.Span, Message: "this is what shows between the ends, without a tongue"}}
 			}

@@ -79,12 +79,16 @@ func checkCore(pass *Pass, m *plan.Member, thing any, said, finished plan.Length
 	if agree(p, said.Length, needed) || again(seen, said.Span, m.In) {
 		return
 	}
+	fixes := []diag.Fix{{Title: "write `" + cutTo(p, said.Span, needed) + "`, or leave `core` out"}}
+	if m.Made.On {
+		fixes = stillBoard(p, said.Length-needed, finishedAs[len("finished "):], "size", said.Span, needed, false, false)
+	}
 	pass.Report(diag.Finding{
 		Subject: plan.PathOf(thing),
 		Span:    standing(m.Span, said.Span),
 		Message: fmt.Sprintf("the core of %s is %s %s but must be %s", titled(&m.Item), p.ShowSaid(said), setting, exact(p, needed)),
 		Working: paper.Equals("core").Versus(said.Length, "stated").Working(),
-		Fixes:   []diag.Fix{{Title: "write `" + cutTo(p, said.Span, needed) + "`, or leave `core` out"}},
+		Fixes:   fixes,
 	})
 }
 

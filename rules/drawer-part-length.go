@@ -90,12 +90,9 @@ case chest {
 						p.ShowSaid(part.Cut), exact(p, needed)),
 					Working: paper.Equals("needed").Working(),
 				}
-				switch over := part.Cut.Length - needed; {
-				case d.Made.On && over > 0:
-					f.Fixes = []diag.Fix{takeOff(p, over, "length", "cut", part.Cut.Span, needed, false)}
-				case d.Made.On:
-					f.Fixes = []diag.Fix{{Title: "cut it anew, " + exact(p, needed) + " long"}}
-				default:
+				if d.Made.On {
+					f.Fixes = stillBoard(p, part.Cut.Length-needed, "length", "cut", part.Cut.Span, needed, false, false)
+				} else {
 					f.Fixes = []diag.Fix{{Title: "write `cut " + cutTo(p, part.Cut.Span, needed) + "`"}}
 				}
 				pass.Report(f)

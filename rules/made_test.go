@@ -2,10 +2,18 @@ package rules_test
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"plancheck/internal/diag"
 )
+
+func tenonLong(joint string) string {
+	if strings.Contains(joint, "long 1 1/2") {
+		return "1 1/2"
+	}
+	return "1 1/4"
+}
 
 // What is proposed for rails that are cut already mends the finding and raises no other, whatever the
 // frame: with a groove for a panel and without, with haunches, in inches and in millimetres.
@@ -22,9 +30,9 @@ frame leaf {
   of oak ; wide 20 ; high 24 ; thick %s
   joint %s
   each panel groove 1/4 x 3/8
-  across { stile left %s ; down { rail head 3 cut leaf.foot.long - %s made ; %s ; rail foot 3 } ; stile right %s }
+  across { stile left %s ; down { rail head 3 cut 20 - 2 * (%s) + 2 * (%s) - (%s) made ; %s ; rail foot 3 } ; stile right %s }
 }
-`, thick, tenon, stile, short, space, stile)
+`, thick, tenon, stile, stile, tenonLong(tenon), short, space, stile)
 						c := example(text)
 						for _, f := range c.found {
 							if f.Rule != "rail-length" {

@@ -82,13 +82,8 @@ func (s pane) place(p *plan.Plan) *plan.Paper {
 func (s pane) mend(p *plan.Plan) []diag.Fix {
 	alone := s.In.Build == nil && s.Row == ""
 	if s.Made.On {
-		if over := s.said.Length - s.worked.Length; over > 0 {
-			return []diag.Fix{takeOff(p, over, [...]string{"width", "height"}[s.axis], s.setting(), s.said.Span, s.worked.Length, alone)}
-		}
-		if s.axis != s.Grain { // end grain takes no strip
-			return []diag.Fix{glueOn(p, s.worked.Length-s.said.Length, s.setting(), s.said.Span, s.worked.Length, alone)}
-		}
-		return nil
+		return stillBoard(p, s.said.Length-s.worked.Length, [...]string{"width", "height"}[s.axis], s.setting(),
+			s.said.Span, s.worked.Length, alone, s.axis != s.Grain && solid(s.Of.Material.To))
 	}
 	write := cutTo(p, s.said.Span, s.worked.Length)
 	fix := diag.Fix{Title: "write `" + s.setting() + " " + write + "`, or leave `" + s.setting() + "` out"}
@@ -144,3 +139,6 @@ func gapOf(gap plan.Length) string {
 	}
 	return "gap, unsaid"
 }
+
+// solid reports whether a material is wood, and no sheet; where nothing is said it may be.
+func solid(m *plan.Material) bool { return m == nil || m.Kind == plan.Solid }

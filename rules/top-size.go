@@ -53,14 +53,19 @@ func checkTop(pass *Pass, m *plan.Member, said, worked plan.Length, axis plan.Ax
 			paper.Plus(over, labels[i])
 		}
 	}
+	write := cutTo(p, said.Span, worked.Length)
+	fixes := []diag.Fix{{
+		Title: "write `" + what + " " + write + "`, or leave `" + what + "` out",
+		Edits: []diag.Edit{{Span: said.Span, Text: write}},
+	}}
+	if m.Made.On {
+		fixes = stillBoard(p, said.Length-worked.Length, [...]string{"length", "", "width"}[axis], what, said.Span, worked.Length, true, axis == plan.Behind && solid(m.Of.Material.To))
+	}
 	pass.Report(diag.Finding{
 		Subject: plan.PathOf(m),
 		Span:    standing(m.Span, said.Span),
 		Message: fmt.Sprintf("%s is %s %s but must be %s", titled(&m.Item), p.ShowSaid(said), what, exact(p, worked.Length)),
 		Working: paper.Equals("needed").Versus(said.Length, "stated").Working(),
-		Fixes: []diag.Fix{{
-			Title: "write `" + what + " " + cutTo(p, said.Span, worked.Length) + "`, or leave `" + what + "` out",
-			Edits: []diag.Edit{{Span: said.Span, Text: cutTo(p, said.Span, worked.Length)}},
-		}},
+		Fixes:   fixes,
 	})
 }
