@@ -54,18 +54,35 @@ frame mirror {
 `,
 	Figures: []*Figure{mitreShows, mitreParts},
 	Check: func(pass *Pass) {
-		seen := make(map[saying]bool)
+		worst := make(map[saying]int) // a joint is said once for all corners of a frame
+		var corners []mitre
+		add := func(c mitre) {
+			if !c.opens(pass.Plan) {
+				return
+			}
+			key := saying{c.joint.Span, c.a.In.Build}
+			i, again := worst[key]
+			switch {
+			case !again:
+				worst[key] = len(corners)
+				corners = append(corners, c)
+			case c.gap > corners[i].gap:
+				corners[i] = c
+			}
+		}
 		for e := range ends(pass.Plan) {
 			m, ok := e.Of.(*plan.Member)
-			if !ok || e.Joint.Kind.Is != plan.Mitre || len(e.Mates) != 1 || e.Mates[0].Flat != m.Flat {
-				continue // through the thickness, which hardly moves
+			if ok && e.Joint.Kind.Is == plan.Mitre && len(e.Mates) == 1 && e.Mates[0].Flat == m.Flat { // else through the thickness, which hardly moves
+				add(mitre{a: m, b: e.Mates[0], joint: e.Joint, angle: 45})
 			}
-			checkMitre(pass, mitre{m, e.Mates[0], e.Joint, 45}, seen)
 		}
 		for _, a := range pass.Plan.Assemblies {
 			if r := a.Rail; r != nil && a.Joint != nil && a.Joint.Kind.Is == plan.Mitre {
-				checkMitre(pass, mitre{r, r, a.Joint, 180 / float64(max(a.Sides.Or(4), 3))}, seen)
+				add(mitre{a: r, b: r, joint: a.Joint, angle: 180 / float64(max(a.Sides.Or(4), 3))})
 			}
+		}
+		for _, c := range corners {
+			c.judge(pass)
 		}
 	},
 }
@@ -75,58 +92,65 @@ type mitre struct {
 	a, b  *plan.Member
 	joint *plan.Joint
 	angle float64 // degrees at which both are cut, where they are alike
+
+	moves wood.Movement // of a
+	wide  wood.Length   // by which the width of a moves
+	gap   wood.Length   // by which the corner opens
 }
 
+// opens works out how far a corner opens; false where that is not known. Each member turns by its
+// strain times the sine and the cosine of its angle, over the length of the mitre.
+func (c *mitre) opens(p *plan.Plan) bool {
+	_, _, movesA := p.Seasons(c.a.Of.Material.To)
+	_, _, movesB := p.Seasons(c.b.Of.Material.To)
+	a, b := c.a.Size.Wide, c.b.Size.Wide
+	if !movesA || !movesB || !a.Known() || !b.Known() || a.Length <= 0 || b.Length <= 0 {
+		return false
+	}
+	c.wide, c.moves = travel(p, c.a.Of.Material.To, a.Length)
+	other, _ := travel(p, c.b.Of.Material.To, b.Length)
+	if c.alike() {
+		c.gap = wood.Length(float64(c.wide+other) * math.Cos(c.angle*math.Pi/180))
+		return true
+	}
+	c.gap = wood.Length((float64(c.wide)*float64(b.Length) + float64(other)*float64(a.Length)) / math.Hypot(float64(a.Length), float64(b.Length)))
+	return true
+}
+
+// alike reports whether both members are as wide, so that both are cut at one angle.
+func (c *mitre) alike() bool { return wood.Same(c.a.Size.Wide.Length, c.b.Size.Wide.Length) }
+
 // held reports whether something is let into the joint.
-func (m mitre) held() bool {
-	j := m.joint
+func (c *mitre) held() bool {
+	j := c.joint
 	return j.Spline != nil || j.Key.Or(0) > 0 || j.Hardware.Said()
 }
 
-// opens is how far a corner opens when the widths of its members move by a and b. Each member turns
-// by its strain times the sine and the cosine of its angle, over the length of the mitre.
-func (m mitre) opens(a, b wood.Length) wood.Length {
-	wa, wb := float64(m.a.Size.Wide.Length), float64(m.b.Size.Wide.Length)
-	if wood.Same(m.a.Size.Wide.Length, m.b.Size.Wide.Length) {
-		return wood.Length(float64(a+b) * math.Cos(m.angle*math.Pi/180))
-	}
-	return wood.Length((float64(a)*wb + float64(b)*wa) / math.Hypot(wa, wb))
-}
-
-// checkMitre reports a corner that opens too far, once for each line that says the joint.
-func checkMitre(pass *Pass, c mitre, seen map[saying]bool) {
-	p, subject := pass.Plan, plan.PathOf(c.a)
-	_, _, movesA := p.Seasons(c.a.Of.Material.To)
-	_, _, movesB := p.Seasons(c.b.Of.Material.To)
-	wide := c.a.Size.Wide
-	if !movesA || !movesB || !wide.Known() || !c.b.Size.Wide.Known() || wide.Length <= 0 {
-		return
-	}
-	a, m := travel(p, c.a.Of.Material.To, wide.Length)
-	b, _ := travel(p, c.b.Of.Material.To, c.b.Size.Wide.Length)
-	gap := c.opens(a, b)
+// judge reports a corner that opens too far.
+func (c *mitre) judge(pass *Pass) {
+	p, subject, of := pass.Plan, plan.PathOf(c.a), c.a.Of.Material.To
 	shows, parts := pass.Length(mitreShows, subject), pass.Length(mitreParts, subject)
-	limit, what := shows, "shows"
-	severity := diag.Warning
+	severity, limit, what := diag.Warning, shows, "shows"
 	switch {
 	case c.held():
 		limit, what = parts, "wanted at most, with something let in"
-	case wood.Over(gap, parts):
+	case wood.Over(c.gap, parts):
 		severity, limit, what = diag.Error, parts, "a bare mitre holds at most"
 	}
-	if !wood.Over(gap, limit) || again(seen, c.joint.Span, c.a.In) {
+	if !wood.Over(c.gap, limit) {
 		return
 	}
 	where := "outside"
-	if m.To < m.From {
+	if c.moves.To < c.moves.From {
 		where = "inside"
 	}
+	wide := c.a.Size.Wide
 	paper := p.Paper().Start(wide.Length, "width of "+called(&c.a.Item))
-	moves(paper, wide.Length, c.a.Of.Material.To, m)
-	paper.Equals("it would be").Start(a, "the width moves").Start(gap, c.geometry()).Versus(limit, what)
+	moves(paper, wide.Length, of, c.moves)
+	paper.Equals("it would be").Start(c.wide, "the width moves").Start(c.gap, c.geometry()).Versus(limit, what)
 	f := diag.Finding{
-		Subject: subject, Span: c.joint.Span, Severity: severity, Notes: fromMemory(c.a.Of.Material.To, m), Working: paper.Working(),
-		Message: fmt.Sprintf("the mitres of %s open by %s at the %s through the year: %s is %s wide", entitled(c.a.In), exact(p, gap), where, titled(&c.a.Item), p.ShowSaid(wide)),
+		Subject: subject, Span: c.joint.Span, Severity: severity, Notes: fromMemory(of, c.moves), Working: paper.Working(),
+		Message: fmt.Sprintf("the mitres of %s open by %s at the %s through the year: %s is %s wide", entitled(c.a.In), exact(p, c.gap), where, titled(&c.a.Item), p.ShowSaid(wide)),
 		Fixes:   []diag.Fix{{Title: "use narrower members, or wood that is sawn quarter, or join them square with tenons"}},
 	}
 	if !c.held() {
@@ -136,9 +160,9 @@ func checkMitre(pass *Pass, c mitre, seen map[saying]bool) {
 }
 
 // geometry says how the movement of a width becomes a gap.
-func (m mitre) geometry() string {
-	if wood.Same(m.a.Size.Wide.Length, m.b.Size.Wide.Length) {
-		return fmt.Sprintf("the mitre opens: 2 x cos %s x that", degrees(m.angle))
+func (c *mitre) geometry() string {
+	if c.alike() {
+		return fmt.Sprintf("the mitre opens: 2 x cos %s x that", degrees(c.angle))
 	}
 	return "the mitre opens: by both widths, over the length of the mitre"
 }

@@ -140,6 +140,20 @@ func TestMovementByHand(t *testing.T) {
 	}
 }
 
+// What a plan sets for one rule holds for that alone, though others judge by the same figure.
+func TestSharedFigureIsSetForOneRule(t *testing.T) {
+	text := "climate { shop 9% ; dry 6% ; humid 10% }\n" + cleatAcross("black cherry", "5")
+	for limit, want := range map[string]int{
+		"": 1,
+		"limit screw-cannot-travel gives 1 \"a reason\"\n": 1,
+		"limit glued-across-grain gives 1 \"a reason\"\n":  0,
+	} {
+		if found := example(text + limit).found; len(found) != want {
+			t.Errorf("%q: want %d, got\n%s", limit, want, render(found))
+		}
+	}
+}
+
 // A plan in inches and the same one in millimetres are judged alike, whatever the widths and the seasons.
 func TestMovementInEitherUnit(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
