@@ -48,7 +48,7 @@ short of the far face.`,
 				Message: fmt.Sprintf("%s %s the %s of %s", cutName(w.cut), how, w.cut.FaceName(w.face), blankName(w.cut.In)),
 				Working: w.working(p).Working(),
 				Notes:   []diag.Note{{Span: blankSpan(w.cut.In), Message: "it is cut into " + blankName(w.cut.In)}},
-				Fixes:   []diag.Fix{{Title: w.mend(p, max(least, p.Tape.Finest()))}},
+				Fixes:   []diag.Fix{w.mend(p, max(least, p.Tape.Finest()))},
 			})
 		}
 		said.report(pass)

@@ -52,7 +52,7 @@ as they say.`,
 					w.cut.FaceName(w.face), blankName(w.cut.In), p.Show(least)),
 				Working: w.working(p).Versus(least, "wanted").Working(),
 				Notes:   []diag.Note{{Span: blankSpan(w.cut.In), Message: "it is cut into " + blankName(w.cut.In)}},
-				Fixes:   []diag.Fix{{Title: w.mend(p, least)}},
+				Fixes:   []diag.Fix{w.mend(p, least)},
 			}
 			if wood.Under(w.left, breaks) {
 				f.Severity = diag.Error
@@ -85,18 +85,40 @@ func wallSpan(c *plan.Cut) diag.Span {
 }
 
 // mend says what would give a wall what it lacks.
-func (w *wall) mend(p *plan.Plan, least wood.Length) string {
-	lacks := p.Show(upTo(p, least-w.left))
+func (w *wall) mend(p *plan.Plan, least wood.Length) diag.Fix {
+	lacks := upTo(p, least-w.left)
 	c, face := w.cut, w.cut.FaceName(w.face)
 	if w.below {
-		return fmt.Sprintf("make it %s shallower", lacks)
+		return diag.Fix{Title: fmt.Sprintf("make it %s shallower", p.Show(lacks))}
 	}
-	if other := c.Wall(w.face.Opposite()); c.Open[w.face.Opposite()] || other.Known() && !wood.Under(other.Length-(least-w.left), least) {
-		return fmt.Sprintf("move it %s away from the %s", lacks, face)
+	if other := c.Wall(w.face.Opposite()); c.Open[w.face.Opposite()] || other.Known() && !wood.Under(other.Length-lacks, least) {
+		if fix, ok := w.setBy(p, lacks); ok {
+			return fix
+		}
+		return diag.Fix{Title: fmt.Sprintf("move it %s away from the %s", p.Show(lacks), face)}
 	}
 	how := "make it narrower, or %s wider"
 	if w.face.Dimension() == plan.Thick {
 		how = "make it thinner, or %s thicker"
 	}
-	return fmt.Sprintf(how, blankName(c.In))
+	return diag.Fix{Title: fmt.Sprintf(how, blankName(c.In))}
+}
+
+// setBy moves a joint that is set from its face so far away from the face of a wall.
+func (w *wall) setBy(p *plan.Plan, by wood.Length) (diag.Fix, bool) {
+	c, j := w.cut, w.cut.Joint()
+	if j == nil || j.Set.How != plan.Written {
+		return diag.Fix{}, false
+	}
+	m, ok := c.For.End.Of.(*plan.Member)
+	side := c.Side(w.face)
+	if !ok || c.Use.In != m.In || m.In.Build != nil || side.Axis() != m.Flat {
+		return diag.Fix{}, false
+	}
+	if side.Far() != (m.Flat == plan.Down) { // what lies level is measured from its lower face
+		by = -by
+	}
+	set := j.Set.Length + by
+	write := cutTo(p, j.Set.Span, set)
+	return diag.Fix{Title: "write `set " + write + "`", Edits: []diag.Edit{{Span: j.Set.Span, Text: write}}}, set >= 0
 }
