@@ -34,7 +34,7 @@ short of the far face.`,
 		p := pass.Plan
 		var said onePer[thinAt]
 		for w := range walls(p) {
-			if wood.Over(w.left, 0) {
+			if wood.Over(w.left, 0) || !w.asked() {
 				continue
 			}
 			least, _ := w.wanted(pass)

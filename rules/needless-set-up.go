@@ -162,17 +162,21 @@ func checkSetUps(pass *Pass, a *plan.Assembly) {
 		if e == nil || e.Joint == nil || e.Free || len(e.Mates) == 0 || cutAlready(e.Of) {
 			continue
 		}
-		key, all := forcedIn(e), settings(e.Joint)
+		key := forcedIn(e)
 		if of[key] == nil {
 			order = append(order, key)
 		}
-		i := slices.IndexFunc(of[key], func(s *setUp) bool { return sameSettings(s.settings, all) })
+		i := slices.IndexFunc(of[key], func(s *setUp) bool { return s.joint == e.Joint })
 		if i < 0 {
-			if len(of[key]) == mostSetUps {
-				continue
+			all := settings(e.Joint)
+			i = slices.IndexFunc(of[key], func(s *setUp) bool { return sameSettings(s.settings, all) })
+			if i < 0 {
+				if len(of[key]) == mostSetUps {
+					continue
+				}
+				i = len(of[key])
+				of[key] = append(of[key], &setUp{joint: e.Joint, settings: all})
 			}
-			i = len(of[key])
-			of[key] = append(of[key], &setUp{joint: e.Joint, settings: all})
 		}
 		of[key][i].ends = append(of[key][i].ends, e)
 	}

@@ -42,7 +42,7 @@ as they say.`,
 		var said onePer[thinAt]
 		for w := range walls(p) {
 			least, breaks := w.wanted(pass)
-			if !wood.Over(w.left, 0) || !wood.Under(w.left, least) {
+			if !wood.Over(w.left, 0) || !wood.Under(w.left, least) || !w.asked() {
 				continue
 			}
 			f := diag.Finding{

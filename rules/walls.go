@@ -80,7 +80,8 @@ type wall struct {
 	*wallWanted
 }
 
-// walls ranges over the walls for which a figure is wanted, of cuts whose place is known there.
+// walls ranges over the walls for which a figure is wanted, of cuts whose place is known there, and
+// which may be asked for.
 func walls(p *plan.Plan) iter.Seq[wall] {
 	return func(yield func(wall) bool) {
 		for c := range p.Cuts().All() {
@@ -93,7 +94,7 @@ func walls(p *plan.Plan) iter.Seq[wall] {
 				if w.below {
 					w.wallWanted = wanted.below
 				}
-				if w.wallWanted != nil && w.asked() && !yield(w) {
+				if w.wallWanted != nil && !yield(w) {
 					return
 				}
 			}

@@ -451,6 +451,8 @@ func PathOf(thing any) string {
 	case Node:
 		it := t.item()
 		switch {
+		case it.path != "":
+			return it.path
 		case it.In == nil:
 			return it.source.path() + it.Name.Text
 		case it.Name.Text == "":

@@ -96,6 +96,7 @@ type Assembly struct {
 	Ends    []*End    // all ends of its members, in order
 
 	scope  *scope
+	nodes  []Node // see Nodes; nil until all is worked out
 	state  [3]state
 	unread bool   // a line of its lists was not understood: what it holds is not all known
 	uses   []Node // the doors that it is the leaf of, and the cells that it is placed in
@@ -150,6 +151,7 @@ type Item struct {
 
 	Shared bool // it took a share of what was left
 
+	path   string // see PathOf; "" until all is worked out
 	source *Build // of what stands in no assembly: the build that made it
 }
 
@@ -532,7 +534,14 @@ func (p *Plan) Members() iter.Seq[*Member] {
 // Nodes ranges over everything in an assembly's lists, outer before inner, in order.
 func (a *Assembly) Nodes() iter.Seq[Node] {
 	return func(yield func(Node) bool) {
-		if a.Root != nil {
+		switch {
+		case a.nodes != nil:
+			for _, n := range a.nodes {
+				if !yield(n) {
+					return
+				}
+			}
+		case a.Root != nil:
 			walk(a.Root, yield)
 		}
 	}

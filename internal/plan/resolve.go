@@ -73,7 +73,19 @@ func Resolve(tree *lang.Tree, open Opener) (*Plan, []diag.Finding) {
 	r.workOutAll()
 	r.checkRelations()
 	r.subjects()
+	r.keepNodes()
 	return r.plan, saidOnce(r.findings)
+}
+
+// keepNodes keeps what stands in every assembly in one row, with its path: the plan does not change
+// any more, and every rule goes through it.
+func (r *resolver) keepNodes() {
+	for _, a := range r.plan.Assemblies {
+		a.nodes = slices.Collect(a.Nodes())
+		for _, n := range a.nodes {
+			n.item().path = PathOf(n)
+		}
+	}
 }
 
 // saidOnce drops what was found again in a line that is read more than once: for each word that
