@@ -30,10 +30,11 @@ func (m *meeting) lines() met {
 	return met{m.A.Span(), m.B.Span(), m.A.Kind, m.B.Kind, buildOf(m.B)}
 }
 
-// inText puts the cut first for which the plan asks first.
-func inText(m plan.Meeting) plan.Meeting {
-	a, b := m.A.Span(), m.B.Span()
-	if b.File == a.File && (b.Start < a.Start || b.Start == a.Start && m.B.Kind < m.A.Kind) {
+// inOrder puts the cut first whose thing has the first name, so that a finding stands at the same
+// thing in whatever order the plan says them.
+func inOrder(m plan.Meeting) plan.Meeting {
+	a, b := cutSubject(m.A), cutSubject(m.B)
+	if b < a || b == a && m.B.Kind < m.A.Kind {
 		m.A, m.B = m.B, m.A
 	}
 	return m
@@ -92,7 +93,7 @@ func count(b *plan.Blank, is func(*plan.Cut) bool) int {
 
 // tooNear says how much two cuts that are near each other want between them, if they have less.
 func tooNear(pass *Pass, m plan.Meeting) (meeting, bool) {
-	if m = inText(m); shortPeg(m.A, m.B) || shortPeg(m.B, m.A) {
+	if m = inOrder(m); shortPeg(m.A, m.B) || shortPeg(m.B, m.A) {
 		return meeting{}, false
 	}
 	for i := range clearances {
@@ -262,8 +263,8 @@ func (m *meeting) deepFollows() bool {
 	return a != nil && b != nil && a.Deep.How == plan.Default && b.Deep.How == plan.Default
 }
 
-// movable is the one of two cuts that is the more easily moved: hardware, else a hole, else what
-// the plan says last.
+// movable is the one of two cuts that is the more easily moved: hardware, else a hole, else the
+// second.
 func (m *meeting) movable() *plan.Cut {
 	if bore(m.A) && !bore(m.B) || hole(m.A) && !hole(m.B) && !bore(m.B) {
 		return m.A
