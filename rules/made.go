@@ -79,7 +79,8 @@ func stillFits(p *plan.Plan, m *plan.Member, said stated, needed wood.Length, al
 const mostWider = 8
 
 // widerMates makes the sticks that a member stands between wider by what it lacks, where they are not
-// cut yet, and where nothing else between them states a size that this would make wrong.
+// cut yet, and where nothing else between them states a size, and no check asks for one, that this would
+// make wrong.
 func widerMates(p *plan.Plan, m *plan.Member, said stated, needed wood.Length) (diag.Fix, bool) {
 	lacks := needed - said.Length.Length
 	var wider []*plan.Member
@@ -91,7 +92,7 @@ func widerMates(p *plan.Plan, m *plan.Member, said stated, needed wood.Length) (
 			wider = append(wider, mate)
 		}
 	}
-	if len(wider) == 0 || m.In == nil || m.In.Kind != plan.Frame || len(m.In.Ends) > mostShown || statesBetween(m) {
+	if len(wider) == 0 || m.In == nil || m.In.Kind != plan.Frame || len(m.In.Ends) > mostShown || len(p.Checks) > 0 || statesBetween(m) {
 		return diag.Fix{}, false
 	}
 	each := lacks / wood.Length(len(wider))

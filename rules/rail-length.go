@@ -18,7 +18,10 @@ a rail is rebated for glass or a panel, tenons are counted from the shoulder on 
 side comes out further by the rebate, at each end.
 
 Compare the finding's working with the drawing from its first line on: the first size that is not yours is the slip.
-Leave the length out where the drawing fixes it: the cutting list prints it.`,
+Leave the length out where the drawing fixes it: the cutting list prints it.
+
+Of a stick that is marked "made" the finding lists what can still be done, cheapest first: take off what is over, make the stiles wider
+while they are not cut, mark a new shoulder line for shorter tenons, let in loose ones, or cut it anew.`,
 	Sources: `The sum is arithmetic. Unequal shoulders on rebated stuff: W. Noyes, Handwork in Wood, 1910, joint no. 33.`,
 	Sound: `A rail with a stub tenon at one end, a tenon at the other and a door's leaf to fit into, cut to the sum; a stile
 left free at both ends; slats and a cleat that no joint holds, which stop short.`,
