@@ -76,7 +76,7 @@ func mm(l wood.Length) float64 { return float64(l) / float64(wood.Millimetre) }
 type sheet struct {
 	b                        strings.Builder
 	left, top, right, bottom float64 // of what is drawn so far
-	empty                    bool
+	empty, linked            bool
 }
 
 func newSheet() *sheet { return &sheet{empty: true} }
@@ -149,6 +149,7 @@ func (s *sheet) text(class string, x, y float64, upright bool, text string) {
 
 // mark sets the number of a finding: a ring that is seen in any print.
 func (s *sheet) mark(x, y float64, number int) {
+	s.linked = true
 	text := fmt.Sprint(number)
 	r := max(2.4, wide(text)/2+0.9)
 	fmt.Fprintf(&s.b, `<a href="#finding-%d" aria-label="finding %d">`, number, number)
@@ -165,12 +166,17 @@ func n(x float64) string {
 // margin is the white around a picture.
 const margin = 2.0
 
-// finish is the picture as an element that can stand in a page. It prints to scale.
+// finish is the picture as an element that can stand in a page. It prints to scale. One with links in it is
+// a group for those who do not see it, so that they are met.
 func (s *sheet) finish(title, about string) template.HTML {
+	role := "img"
+	if s.linked {
+		role = "group"
+	}
 	w, h := s.right-s.left+2*margin, s.bottom-s.top+2*margin
 	return template.HTML(fmt.Sprintf(
-		`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="%s" width="%smm" height="%smm" viewBox="%s %s %s %s">%s</svg>`,
-		html.EscapeString(title+". "+about), n(w), n(h), n(s.left-margin), n(s.top-margin), n(w), n(h), s.b.String()))
+		`<svg xmlns="http://www.w3.org/2000/svg" role="%s" aria-label="%s" width="%smm" height="%smm" viewBox="%s %s %s %s">%s</svg>`,
+		role, html.EscapeString(title+". "+about), n(w), n(h), n(s.left-margin), n(s.top-margin), n(w), n(h), s.b.String()))
 }
 
 // Style is what the classes of line look like. It stands once in a page.
