@@ -133,6 +133,8 @@ func blindTenons(t *rapid.T) drawn {
 		slips: []slip{
 			{"deep", long, "tenon-bottoms", "mortise deep"},
 			{"deep", long + 15.0/64, "mortise-depth", "mortise deep"},
+			{"deep", stile - 1.0/16, "tenon-bottoms", "mortise deep"},
+			{"deep", stile, "mortise-depth", "mortise deep"},
 			{"tenon", thick * 0.6, "tenon-thickness", "joint tenon thick"},
 			{"tenon", thick / 6, "tenon-thickness", "joint tenon thick"},
 			{"cut", 30 - 2*stile, "rail-length", "cut"},

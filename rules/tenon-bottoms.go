@@ -60,7 +60,7 @@ common practice, no source.`,
 				f.Message = fmt.Sprintf("a tenon %s long bottoms in a mortise %s deep: its shoulders cannot close", p.ShowSaid(long), p.ShowSaid(deep))
 			case wood.Under(left, pass.Length(reliefLeast, t.subject)):
 				f.Message = fmt.Sprintf("a mortise %s deep leaves only %s below a tenon %s long for glue and chips", p.ShowSaid(deep), p.Show(left), p.ShowSaid(long))
-			case wood.Over(left, pass.Length(reliefMost, t.subject)):
+			case halfEmpty(pass, t.End):
 				f.Message = fmt.Sprintf("a mortise %s deep leaves %s empty below a tenon %s long", p.ShowSaid(deep), p.Show(left), p.ShowSaid(long))
 			default:
 				continue
@@ -74,4 +74,13 @@ common practice, no source.`,
 			pass.Report(f)
 		}
 	},
+}
+
+// halfEmpty reports whether a mortise that ends inside its stick is stated much deeper than its
+// tenon is long.
+func halfEmpty(pass *Pass, e *plan.End) bool {
+	j, mate := e.Joint, e.MateSize()
+	return j.Kind.Is == plan.Tenon && j.Mortise.Deep.How == plan.Written && j.Long.Known() &&
+		wood.Over(j.Mortise.Deep.Length-j.Long.Length, pass.Length(reliefMost, plan.PathOf(e.Of))) &&
+		(!mate.Known() || wood.Under(j.Mortise.Deep.Length, mate.Length))
 }

@@ -60,7 +60,7 @@ func touching(a, b Box) (Side, bool) {
 	for side := Left; side <= Back; side++ {
 		d := side.Axis()
 		o := Dimension(d).others()
-		if !a[d].Known() || !b[d].Known() || !overlap(a[o[0]], b[o[0]]) || !overlap(a[o[1]], b[o[1]]) {
+		if !shared(a[o[0]], b[o[0]]) || !shared(a[o[1]], b[o[1]]) || !a[d].Known() || !b[d].Known() {
 			continue
 		}
 		if side.Far() && wood.Same(a[d].To(), b[d].From) || !side.Far() && wood.Same(a[d].From, b[d].To()) {
@@ -69,6 +69,9 @@ func touching(a, b Box) (Side, bool) {
 	}
 	return 0, false
 }
+
+// shared reports whether two extents are known to share more than a touch.
+func shared(a, b Extent) bool { return a.Known() && b.Known() && overlap(a, b) }
 
 // places are where fasteners stand, along the grain and across it: in pairs where there are as
 // many as of each, and else in a grid.

@@ -161,7 +161,7 @@ func (e *End) by(mate int) *way {
 func (l *lie) reaches(at Box, along Dimension) bool {
 	for _, d := range along.others() {
 		blank := begin(l.size(d))
-		if !at[d].Known() || !blank.Known() || !overlap(at[d], blank) {
+		if !shared(at[d], blank) {
 			return false
 		}
 	}
