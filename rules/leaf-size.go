@@ -69,6 +69,9 @@ frame leaf-frame x 2 {
 						titled(&d.Item), exact(p, d.Size[axis].Length), size),
 					Working: c.paper.Versus(leaf.Length, "it is").Working(),
 				}
+				if leafMade(d) {
+					f.Fixes = []diag.Fix{stillLeaf(p, leaf.Length-d.Size[axis].Length)}
+				}
 				if at.Known() {
 					f.Notes = append(f.Notes, diag.Note{Span: at, Message: "its size is stated here"})
 				} else if first, ok := filled(d); ok && first != d {
@@ -83,6 +86,11 @@ frame leaf-frame x 2 {
 // rebated reports whether a leaf laps the one that it meets, so that it is wider than its share.
 func rebated(d *plan.Door, axis plan.Axis) bool {
 	return d.Meeting.Is == "rebated" && (d.Edges[axis*2].Shared || d.Edges[axis*2+1].Shared)
+}
+
+// leafMade reports whether what a door has for a leaf is cut already.
+func leafMade(d *plan.Door) bool {
+	return d.Leaf.Frame != nil && d.Leaf.Frame.Made.On || d.Leaf.Part != nil && d.Leaf.Part.Made.On
 }
 
 // leafOn is how wide or high the frame or the part is that a door has for a leaf, what it is called

@@ -44,6 +44,15 @@ func stillBoard(p *plan.Plan, over wood.Length, size, setting string, at diag.Sp
 	return []diag.Fix{fix}
 }
 
+// stillLeaf is what can be done with a leaf that is made, and is so much too large for its opening; below
+// nought, too small.
+func stillLeaf(p *plan.Plan, over wood.Length) diag.Fix {
+	if over > 0 {
+		return diag.Fix{Title: "plane " + exact(p, over) + " off its edges, as much on the one side as on the other"}
+	}
+	return diag.Fix{Title: "glue a strip " + exact(p, -over) + " thick to one edge, before its hinges are let in"}
+}
+
 // longestFiller bounds what is filled beside a shoulder: more is seen across the room. Common practice,
 // no source.
 const longestFiller = wood.Inch / 4
