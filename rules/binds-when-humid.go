@@ -146,50 +146,14 @@ func (in inset) bounded() bool {
 	return plan.Neighbour(in.Node, in.edges[in.axis*2].Side) != nil && plan.Neighbour(in.Node, in.edges[in.axis*2+1].Side) != nil
 }
 
-// leafGrows is what makes a door's leaf grow along an axis; none where nothing does, or that is not
-// known.
-func leafGrows(d *plan.Door, axis plan.Axis) []grower {
-	leaf := d.Leaf
-	grain := plan.Down
-	if leaf.GrainSaid.Is == "across" {
-		grain = plan.Across
-	}
-	switch {
-	case leaf.Frame != nil && leaf.Frame.Root != nil:
-		growers, _ := growsAlong(leaf.Frame.Root, axis)
-		return growers
-	case axis == grain:
-	case leaf.Part != nil:
-		return []grower{{"width of " + called(&leaf.Part.Item), leaf.Part.Of.Material.To, leaf.Part.Size.Wide}}
-	case leaf.Material != nil:
-		return []grower{{"width of the leaf", leaf.Material, d.Size[axis]}}
-	}
-	return nil
-}
-
-// growsAlong is what makes something in a frame grow along an axis. What lies side by side adds up;
-// of what lies one above the other, the piece that grows least holds the others, since it keeps its
-// length. Panels and openings hold nothing.
-func growsAlong(n plan.Node, axis plan.Axis) (growers []grower, holds bool) {
-	switch n := n.(type) {
-	case *plan.Member:
-		if n.Grain == axis || n.Of.Material.To == nil || n.Of.Material.To.Kind != plan.Solid {
-			return nil, true
+// leafGrows is what makes a door's leaf grow along an axis, by name.
+func leafGrows(d *plan.Door, axis plan.Axis) (growers []grower) {
+	for _, g := range d.Grows(axis) {
+		name := "the leaf"
+		if g.Item != nil {
+			name = called(g.Item)
 		}
-		return []grower{{"width of " + called(&n.Item), n.Of.Material.To, n.Size.Wide}}, true
-	case *plan.List:
-		along := n.Axis == axis
-		holds = along
-		for _, inner := range n.Items {
-			g, ok := growsAlong(inner, axis)
-			switch {
-			case along:
-				growers, holds = append(growers, g...), holds && ok
-			case ok && (!holds || len(g) < len(growers)):
-				growers, holds = g, true
-			}
-		}
-		return growers, holds
+		growers = append(growers, grower{"width of " + name, g.Of, g.Wide})
 	}
-	return nil, false
+	return growers
 }

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"strings"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -198,52 +197,12 @@ func predicted(p *plan.Plan, m *plan.Material) diag.Working {
 	}
 	working := diag.Working{{Label: fmt.Sprintf("how far %s, %s x %s, would stand out of flat:", of.Path, p.Show(of.Size.Long.Length), p.Show(of.Size.Wide.Length))}}
 	for _, s := range seasons {
-		off, how := inWords(s.strain.Warp(of.Size.Long.Length, of.Size.Wide.Length))
-		working = append(working, diag.Step{Value: atLeastAMark(p, off), Label: fmt.Sprintf("%s, %s%%: %s", s.name, number(s.moisture), how)})
+		off, how := s.strain.Warp(of.Size.Long.Length, of.Size.Wide.Length).InWords()
+		working = append(working, diag.Step{Value: p.Tape.About(off), Label: fmt.Sprintf("%s, %s%%: %s", s.name, number(s.moisture), how)})
 	}
 	working = append(working, diag.Step{Label: wood.LayupCaveat})
-	if rests := restsOn(pressed.Footing()); rests != "" {
+	if rests := pressed.Footing().Weakness(); rests != "" {
 		working = append(working, diag.Step{Label: rests})
 	}
 	return working
-}
-
-// atLeastAMark is a length to the nearest mark, or that it is less than one.
-func atLeastAMark(p *plan.Plan, l wood.Length) string {
-	if l < p.Tape.Finest()/2 {
-		return "under " + p.Show(p.Tape.Finest())
-	}
-	return p.Tape.Nearest(l)
-}
-
-// inWords is the greatest of a warp and what a maker calls it.
-func inWords(w wood.Warp) (off wood.Length, how string) {
-	hollow := func(l wood.Length) string {
-		if l > 0 {
-			return "hollow at the face"
-		}
-		return "hollow at the back"
-	}
-	switch off = w.Worst(); off {
-	case w.Cup.Abs():
-		return off, "cupped across its width, " + hollow(w.Cup)
-	case w.Bow.Abs():
-		return off, "bowed along its length, " + hollow(w.Bow)
-	}
-	return off, "twisted, at the fourth corner"
-}
-
-// restsOn says in what a prediction is weaker than figures that were read; "" if in nothing.
-func restsOn(f wood.Footing) string {
-	var weak []string
-	if !f.Status.Verified() {
-		weak = append(weak, "a figure from memory is in it, check it")
-	}
-	if f.Borrowed {
-		weak = append(weak, "a wood's stiffness across the grain is not tabled, and the mean of its group stands for it")
-	}
-	if f.Worse {
-		weak = append(weak, "a cut that is not said is taken as flat")
-	}
-	return strings.Join(weak, "; ")
 }

@@ -240,3 +240,20 @@ func (s Strain) Warp(length, width Length) Warp {
 
 // Worst is the greatest of the three, either way.
 func (w Warp) Worst() Length { return max(w.Bow.Abs(), w.Cup.Abs(), w.Twist.Abs()) }
+
+// InWords is the greatest of a warp and what a maker calls it.
+func (w Warp) InWords() (off Length, how string) {
+	hollow := func(l Length) string {
+		if l > 0 {
+			return "hollow at the face"
+		}
+		return "hollow at the back"
+	}
+	switch off = w.Worst(); off {
+	case w.Cup.Abs():
+		return off, "cupped across its width, " + hollow(w.Cup)
+	case w.Bow.Abs():
+		return off, "bowed along its length, " + hollow(w.Bow)
+	}
+	return off, "twisted, at the fourth corner"
+}

@@ -3,6 +3,8 @@ package wood
 // Panels pressed of several plies: what each ply is made of, and what the panel does as the
 // seasons change. laminate.go has the theory, balance.go what puts a panel right.
 
+import "strings"
+
 // LayupCaveat goes with every warp that a report states.
 const LayupCaveat = "an upper guide: the theory is linear and has no creep in it; it bends a panel into a saddle, " +
 	"where a thin one springs into a roll; moisture that enters by one face only, and grain that is not straight, are not in it"
@@ -28,6 +30,21 @@ type Footing struct {
 
 func (f Footing) and(other Footing) Footing {
 	return Footing{min(f.Status, other.Status), f.Borrowed || other.Borrowed, f.Worse || other.Worse}
+}
+
+// Weakness says in what the figures are weaker than ones that were read; "" if in nothing.
+func (f Footing) Weakness() string {
+	var weak []string
+	if !f.Status.Verified() {
+		weak = append(weak, "a figure from memory is in it, check it")
+	}
+	if f.Borrowed {
+		weak = append(weak, "a wood's stiffness across the grain is not tabled, and the mean of its group stands for it")
+	}
+	if f.Worse {
+		weak = append(weak, "a cut that is not said is taken as flat")
+	}
+	return strings.Join(weak, "; ")
 }
 
 // Solid is a ply of wood, sawn, sliced or peeled. Peeled veneer is flat cut.

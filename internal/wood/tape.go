@@ -331,3 +331,11 @@ func divide(a, b Length) Length {
 }
 
 func itoa(n Length) string { return strconv.FormatInt(int64(n), 10) }
+
+// About is a length to the nearest mark, or that it is less than one: `3/16`, `under 1/32`.
+func (t Tape) About(l Length) string {
+	if l.Abs() < t.Finest()/2 {
+		return "under " + t.Show(t.Finest())
+	}
+	return t.Nearest(l)
+}
