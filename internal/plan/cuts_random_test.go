@@ -132,6 +132,45 @@ func TestMirrorMirrorsCuts(t *testing.T) {
 	})
 }
 
+// TestBothHandsOfATurnedFrame stands a frame at both sides of a case, the second as the mirror image of the
+// first: what stands between them is cut into both alike.
+func TestBothHandsOfATurnedFrame(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		draw := func(label string, low, high int) float64 {
+			return float64(rapid.IntRange(low, high).Draw(t, label)) / 16
+		}
+		joint := rapid.SampledFrom([]string{
+			"tenon thick 1/4 set 1/8 long 1/2", "dowel peg deep 1/2 own 3/4 at 1/2, 1 set 1/4", "housing deep 1/4", "loose-tenon thick 1/4 wide 1 long 1 mortise deep 1/2 own 5/8",
+		}).Draw(t, "joint")
+		text := fmt.Sprintf(`wood ash { species "white ash" ; sawn flat }
+dowel peg { thick 5/16 ; long 1 1/4 }
+frame end { of ash ; thick %f ; across { stile front %f ; space ; stile back %f } }
+case chest { of ash 3/4 ; wide 30 ; high 20 ; deep 14
+  across { frame one part end
+    behind { space %f ; down { open ; rail low 2 { thick 3/4 ; joint %s } ; open %f } ; space }
+    frame two part end mirrored } }
+`, draw("thick", 14, 24), draw("front", 56, 80), draw("back", 56, 80), draw("behind", 0, 40), joint, draw("up", 16, 160))
+		p := resolveRandom(t, text)
+		cuts := 0
+		for path, thing := range things(p) {
+			if !strings.HasPrefix(path, "end.") {
+				continue
+			}
+			lines := cutsOf(p, thing)
+			slices.Sort(lines)
+			cuts += len(lines)
+			for i := 0; i < len(lines); i += 2 {
+				if i+1 == len(lines) || lines[i] != lines[i+1] {
+					t.Fatalf("%s is not cut alike in both hands: %s\n%s", path, strings.Join(lines, "; "), text)
+				}
+			}
+		}
+		if cuts == 0 {
+			t.Fatalf("nothing is cut into the frames\n%s", text)
+		}
+	})
+}
+
 func samePlace(a, b plan.Box) bool {
 	for i := range a {
 		if !wood.Same(a[i].From, b[i].From) || !wood.Same(a[i].Size, b[i].Size) {
