@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -16,7 +17,12 @@ func TestMain(m *testing.M) {
 // The command is tested as a command: each script of fixtures/cmd calls it as a shell would.
 func TestCommand(t *testing.T) {
 	testscript.Run(t, testscript.Params{
-		Dir:           "../../fixtures/cmd",
+		Dir: "../../fixtures/cmd",
+		Setup: func(env *testscript.Env) error {
+			recipes, err := filepath.Abs("../../fixtures/readme")
+			env.Setenv("RECIPES", recipes)
+			return err
+		},
 		UpdateScripts: os.Getenv("GOLDIE_UPDATE") == "true",
 		Condition: func(cond string) (bool, error) {
 			return cond == "root" && os.Geteuid() == 0, nil // who may read everything

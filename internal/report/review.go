@@ -145,6 +145,7 @@ func newReview(p *plan.Plan, findings []diag.Finding, revision string) *review {
 		r.Allowed = append(r.Allowed, allowed{a.Rule.Text, a.Reason.Text, on})
 	}
 	r.cutting(p)
+	r.tables(p)
 	r.text(p, findings)
 	return r
 }
@@ -243,6 +244,33 @@ func (r *review) cutting(p *plan.Plan) {
 			Long: show(p, row.Long), Wide: show(p, row.Wide), Grain: row.Grain, Part: part(row), Core: core(p, row),
 		})
 	}
+}
+
+// tables are the other lists for the bench.
+func (r *review) tables(p *plan.Plan) {
+	add := func(t reviewTable) {
+		if len(t.Rows) > 0 {
+			r.Tables = append(r.Tables, t)
+		}
+	}
+	setUps := reviewTable{
+		ID: "setups", Head: "Set-ups", Columns: []string{"set-up", "cuts", "stops", "parts"},
+		About: "What is cut alike is cut together, so that the machine is set once. Follow the machine's manual and its guards.",
+	}
+	for i, s := range SetUps(p) {
+		head := fmt.Sprintf("%d. %s", i+1, s.said(p))
+		for j := range s.Cuts {
+			c := &s.Cuts[j]
+			setUps.Rows = append(setUps.Rows, []string{head, fmt.Sprint(c.Count), s.stops(p, c), c.part()})
+			head = ""
+		}
+	}
+	add(setUps)
+	buying := reviewTable{ID: "buying", Head: "To buy", Columns: []string{"material", "the parts take", "to buy"}}
+	for _, b := range BuyingList(p) {
+		buying.Rows = append(buying.Rows, []string{b.Material, b.Need, b.Buy})
+	}
+	add(buying)
 }
 
 // A plan of more lines is shown by those in which something was found, and a few around them.
