@@ -42,6 +42,7 @@ func all(p *plan.Plan, marks []draw.Mark) []draw.Drawing {
 	for _, m := range p.Materials {
 		keep(draw.LayupSection(p, m))
 	}
+	keep(draw.Movement(p))
 	return found
 }
 

@@ -204,6 +204,11 @@ func (r *review) draw(p *plan.Plan, marks []draw.Mark) map[int][]drawingLink {
 		}
 	}
 	keep(g)
+	if d, ok := draw.Movement(p); ok {
+		year := drawings{Head: "movement"}
+		add(&year, d)
+		keep(year)
+	}
 	return on
 }
 

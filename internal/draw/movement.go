@@ -1,0 +1,73 @@
+package draw
+
+// How much each solid part grows and shrinks across its grain through the year.
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+// mostBars is how many parts a plot of movement shows: those that move most.
+const mostBars = 24
+
+// Movement is a plot of the widths of solid parts through the year: how much narrower each gets at its
+// driest, and how much wider at its most humid, than it is cut. False where nothing moves.
+func Movement(p *plan.Plan) (Drawing, bool) {
+	type bar struct {
+		name       string
+		dry, humid wood.Length
+	}
+	var bars []bar
+	seen := map[string]bool{}
+	for w := range p.Workpieces() {
+		humid, dry, ok := p.Seasons(w.Of)
+		if !ok || !w.Size.Wide.Known() || seen[w.Path] {
+			continue
+		}
+		seen[w.Path] = true
+		bars = append(bars, bar{w.Path, dry.Change(w.Size.Wide.Length), humid.Change(w.Size.Wide.Length)})
+	}
+	span := func(b bar) wood.Length { return max(b.humid, 0) - min(b.dry, 0) }
+	bars = slices.DeleteFunc(bars, func(b bar) bool { return span(b) == 0 })
+	if len(bars) == 0 {
+		return Drawing{}, false
+	}
+	slices.SortStableFunc(bars, func(a, b bar) int { return cmp.Compare(span(b), span(a)) })
+	left := len(bars) - mostBars
+	bars = bars[:min(len(bars), mostBars)]
+
+	s := newSheet()
+	const row, names = 6.0, 46.0
+	reach := wood.Length(1)
+	for _, b := range bars {
+		reach = max(reach, b.humid.Abs(), b.dry.Abs())
+	}
+	scale := scaleFor(p, mm(reach), mm(reach), 34, 34)
+	title := "Widths through the year"
+	about := ""
+	zero := names + 16 + mm(reach)/scale
+	for i, b := range bars {
+		y := float64(i) * row
+		from, to := mm(min(b.dry, 0))/scale, mm(max(b.humid, 0))/scale
+		s.text("start", 0, y, false, b.name)
+		s.rect("cut", zero+from, y-1.4, to-from, 2.8)
+		if b.dry < 0 {
+			s.text("size", zero+from-9, y, false, "- "+sized(p, -b.dry))
+		}
+		if b.humid > 0 {
+			s.text("size", zero+to+9, y, false, "+ "+sized(p, b.humid))
+		}
+		about += fmt.Sprintf(" %s: %s narrower at its driest, %s wider at its most humid.", b.name, sized(p, max(0, -b.dry)), sized(p, max(0, b.humid)))
+	}
+	s.path("axis", false, zero, -row, zero, float64(len(bars))*row-row/2)
+	s.text("size", zero, -row-2, false, "as it is cut")
+	if left > 0 {
+		about += fmt.Sprintf(" %d parts that move less are not shown.", left)
+		s.text("start", 0, float64(len(bars))*row+1, false, fmt.Sprintf("%d parts that move less are not shown", left))
+	}
+	return Drawing{Title: title, About: about[1:], Scale: scaleName(scale), SVG: s.finish(title, about)}, true
+}
