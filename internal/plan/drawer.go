@@ -123,7 +123,7 @@ func (r *resolver) boxWide(d *Drawer, side Length) Length {
 }
 
 // boxHigh is how high the sides stand: as stated, else the opening less what the slide
-// wants. A slide or a runner that says nothing is given 1/4 (6 mm): common practice, no source.
+// wants. Another slide or a runner that says nothing is given 1/4 (6 mm): common practice, no source.
 func (r *resolver) boxHigh(d *Drawer) Length {
 	opening := d.Cell[Down]
 	switch {
@@ -132,11 +132,20 @@ func (r *resolver) boxHigh(d *Drawer) Length {
 	case !opening.Sized:
 		return Length{}
 	}
-	room := Length{}
-	if d.Slide.To != nil {
-		room = d.Slide.To.HighLess
+	room := r.plan.SlideHighLess(d.Slide.To).Or(r.plan.byTape(wood.Inch/4, 6*wood.Millimetre))
+	return derived(opening.Size - room.Length)
+}
+
+// SlideHighLess is how much lower than its opening the sides of a drawer are on a slide: as that says, for
+// an undermount slide that does not 13/16 (21 mm), as a maker of drawers has it; else unknown.
+func (p *Plan) SlideHighLess(s *Slide) Length {
+	switch {
+	case s == nil:
+		return Length{}
+	case s.HighLess.How == Unknown && s.Kind.Is == "undermount":
+		return Length{Length: p.byTape(13*wood.Inch/16, 21*wood.Millimetre), How: Default}
 	}
-	return derived(opening.Size - room.Or(r.plan.byTape(wood.Inch/4, 6*wood.Millimetre)).Length)
+	return s.HighLess
 }
 
 // cornerJoint is the joint between the sides and the front or the back.

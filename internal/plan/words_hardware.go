@@ -120,7 +120,7 @@ func slideWord() Word {
 			weighs(func(s *Slide) *Figure { return &s.Weighs }),
 			length("room", "that it wants at each side, outside the box", "room 1/2", func(s *Slide) *Length { return &s.Room }),
 			length("less", "in place of room: opening less the inside of the box", "less 42mm", func(s *Slide) *Length { return &s.Less }),
-			length("high-less", "opening less the height of the sides", "high-less 1", func(s *Slide) *Length { return &s.HighLess }),
+			length("high-less", "opening less the height of the sides", "high-less 1", func(s *Slide) *Length { return &s.HighLess }).or("for undermount 13/16 (21mm)"),
 			length("under", "from the underside of the bottom to the lower edge of the sides", "under 1/2", func(s *Slide) *Length { return &s.Under }),
 			pair("notch", "at the back of the box: wide x high", "notch 1 3/8 x 1/2", func(s *Slide) *Pair { return &s.Notch }).both(),
 			length("long", "its length, shut", "long 16", func(s *Slide) *Length { return &s.Long }),

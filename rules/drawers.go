@@ -1,0 +1,115 @@
+package rules
+
+// What the rules about drawers share: what a drawer runs on, and how what a plan says of it is mended.
+
+import (
+	"fmt"
+	"strings"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+const (
+	sideMount  = "side-mount"
+	undermount = "undermount"
+)
+
+// inChest is a plan with one drawer in an opening of 20 x 6 and 22 deep, for what a rule shows.
+func inChest(supplies, settings string) string {
+	if supplies != "" {
+		supplies += "\n"
+	}
+	return `climate { shop 8% ; dry 6% ; humid 11% }
+wood oak { species "white oak" ; sawn quarter }
+` + supplies + `case chest {
+  wide 21 1/2 ; high 7 1/2 ; deep 22
+  of oak 3/4
+  joint housing deep 1/4
+  across {
+    side left
+    down {
+      top head
+      drawer only {
+        of oak 1/2 ; fit inset ; reveal 1/16
+        corner back dado deep 1/4
+        ` + strings.ReplaceAll(settings, "\n", "\n        ") + `
+      }
+      bottom floor
+    }
+    side right
+  }
+}
+`
+}
+
+// slideOf is the pair of slides that a drawer hangs on, and of which kind it is; nil where it hangs on none.
+func slideOf(d *plan.Drawer) (*plan.Slide, string) {
+	s := d.Slide.To
+	switch {
+	case s == nil:
+		return nil, ""
+	case s.Kind.Is == "" && s.Less.Known():
+		return s, undermount
+	case s.Kind.Is == "" && s.Room.Known():
+		return s, sideMount
+	}
+	return s, s.Kind.Is
+}
+
+// onRunners reports whether a plan says that a drawer slides on wood.
+func onRunners(d *plan.Drawer) bool {
+	return !d.Slide.Said() && (d.Runner.Said() || d.Gap.Known() || hasStick(plan.Neighbour(d, plan.Lower), "runner"))
+}
+
+// hasStick reports whether a thing is a stick of one of some words, or holds one.
+func hasStick(n plan.Node, words ...string) bool {
+	switch n := n.(type) {
+	case *plan.Member:
+		for _, w := range words {
+			if n.Word == w {
+				return true
+			}
+		}
+	case *plan.List:
+		for _, inner := range n.Items {
+			if hasStick(inner, words...) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// drawerAt is what is wrong with a drawer as one line of the plan makes it: it is said once for all
+// drawers that the line speaks of.
+type drawerAt struct {
+	span      diag.Span
+	build     *plan.Build
+	is, wants wood.Length
+}
+
+// drawerLine is the line that says a size of a drawer; that of its name where the size is worked out.
+func drawerLine(d *plan.Drawer, said plan.Length) diag.Span { return standing(d.Name.Span, said.Span) }
+
+// rewrite is the mend that writes a setting of a drawer anew. What `each` says of it, and what is built or
+// stands in a row, may be right for another drawer, and is left to the maker.
+func rewrite(p *plan.Plan, d *plan.Drawer, setting string, field func(*plan.Drawer) plan.Length, to wood.Length) diag.Fix {
+	said := field(d)
+	write := cutTo(p, said.Span, to)
+	fix := diag.Fix{Title: fmt.Sprintf("write `%s %s`", setting, write)}
+	if said.How == plan.Written && d.In.Build == nil && d.Row == "" && !d.Made.On && !saidOfEach(d, field) {
+		fix.Edits = []diag.Edit{{Span: said.Span, Text: write}}
+	}
+	return fix
+}
+
+// saidOfEach reports whether a size of a drawer is said of all drawers of its assembly.
+func saidOfEach(d *plan.Drawer, field func(*plan.Drawer) plan.Length) bool {
+	each, ok := d.In.Each["drawer"].(*plan.Drawer)
+	return ok && field(each).Span == field(d).Span
+}
+
+func boxWide(d *plan.Drawer) plan.Length { return d.Wide }
+func boxHigh(d *plan.Drawer) plan.Length { return d.High }
