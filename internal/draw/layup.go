@@ -10,9 +10,15 @@ import (
 	"plancheck/internal/wood"
 )
 
-// LayupSection shows the plies of a layup from face to back, which way each runs, and, for the largest
-// thing that is made of it, the warp that laminate theory predicts for the dry and the humid season.
-func LayupSection(p *plan.Plan, m *plan.Material) (Drawing, bool) {
+// Bend is how far a thing is predicted to stand out of flat in one season.
+type Bend struct {
+	When       string // "carcass.roof at the driest"
+	Long, Wide wood.Length
+	Warp       wood.Warp
+}
+
+// LayupSection shows the plies of a layup from face to back, which way each runs, and how it bends.
+func LayupSection(p *plan.Plan, m *plan.Material, bends []Bend) (Drawing, bool) {
 	whole := m.Thickness()
 	if m.Kind != plan.Layup || !whole.Known() || whole.Length <= 0 {
 		return Drawing{}, false
@@ -47,7 +53,11 @@ func LayupSection(p *plan.Plan, m *plan.Material) (Drawing, bool) {
 		about += fmt.Sprintf(" Ply %s.", said)
 		y += high
 	}
-	s.warp(p, m, max(y, label)+10, &about)
+	y = max(y, label) + 10
+	for _, bend := range bends {
+		about += " " + s.bend(p, bend, y) + "."
+		y += 2*rise + 7
+	}
 	return Drawing{Title: title, About: about, Scale: scaleName(scale), SVG: s.finish(title, about)}, true
 }
 
@@ -66,54 +76,29 @@ func (s *sheet) fibres(y, across, high, degrees float64) {
 	}
 }
 
-// warp draws how far the largest thing of a layup is predicted to stand out of flat, dry and humid.
-func (s *sheet) warp(p *plan.Plan, m *plan.Material, y float64, about *string) {
-	pressed, ok := p.Pressed(m)
-	long, wide := wood.Length(0), wood.Length(0)
-	name := ""
-	for w := range p.Workpieces() {
-		if w.Of == m && w.Size.Long.Known() && w.Size.Wide.Known() && w.Size.Long.Length > long {
-			long, wide, name = w.Size.Long.Length, w.Size.Wide.Length, w.Path
+const rise = 7.0 // of a bend as it is drawn
+
+// bend draws how far a panel is predicted to stand out of flat, much too large, and says so.
+func (s *sheet) bend(p *plan.Plan, b Bend, y float64) (said string) {
+	const chord = 60.0
+	off, how := b.Warp.InWords()
+	over := b.Long // a twist is drawn as a bend along the length
+	if b.Warp.Cup.Abs() == off && b.Warp.Bow.Abs() < off {
+		over = b.Wide
+	}
+	said, high := b.When+": flat", 0.0
+	if wood.Over(off, 0) {
+		times := rise / (mm(off) / (mm(over) / chord))
+		said = fmt.Sprintf("%s: %s, %s; drawn %.0f times as large", b.When, p.Tape.About(off), how, times)
+		high = rise
+		if worst := b.Warp.Bow; worst < 0 || over == b.Wide && b.Warp.Cup < 0 {
+			high = -rise // the back is hollow
 		}
 	}
-	if !ok || name == "" {
-		return
-	}
-	const chord, rise = 60.0, 7.0
-	for _, season := range []struct {
-		name     string
-		moisture plan.Figure
-	}{{"dry", p.Climate.Dry.Moisture}, {"humid", p.Climate.Humid.Moisture}} {
-		laminate, ok := pressed.At(season.moisture.Value)
-		if !ok {
-			return
-		}
-		strain, ok := laminate.Free()
-		if !ok {
-			return
-		}
-		w := strain.Warp(long, wide)
-		worst, of, over := w.Bow, "bow along its length", long
-		if w.Cup.Abs() > worst.Abs() {
-			worst, of, over = w.Cup, "cup across its width", wide
-		}
-		if w.Twist.Abs() > worst.Abs() {
-			worst, of = w.Twist, "twist"
-		}
-		said := fmt.Sprintf("%s, %s: stays flat", name, season.name)
-		bend := 0.0
-		if worst.Abs() > wood.Inch/500 {
-			times := rise / (mm(worst.Abs()) / (mm(over) / chord))
-			said = fmt.Sprintf("%s, %s: %s of up to %s, drawn %.0f times as large", name, season.name, of, sized(p, worst.Abs()), times)
-			bend = math.Copysign(rise, float64(worst))
-		}
-		// Above zero the face, which is up, is hollow.
-		fmt.Fprintf(&s.b, `<path class="seen" d="M0 %s Q%s %s %s %s"/>`, n(y), n(chord/2), n(y+2*bend), n(chord), n(y))
-		s.path("axis", false, 0, y, chord, y)
-		s.reach(0, y-rise)
-		s.reach(chord, y+rise)
-		s.text("start", chord+5, y, false, said)
-		*about += " " + said + "."
-		y += 2*rise + 4
-	}
+	fmt.Fprintf(&s.b, `<path class="seen" d="M0 %s Q%s %s %s %s"/>`, n(y), n(chord/2), n(y+2*high), n(chord), n(y))
+	s.path("axis", false, 0, y, chord, y)
+	s.reach(0, y-rise)
+	s.reach(chord, y+rise)
+	s.text("start", 0, y+rise+1.5, false, said)
+	return said
 }

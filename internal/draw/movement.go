@@ -14,29 +14,22 @@ import (
 // mostBars is how many parts a plot of movement shows: those that move most.
 const mostBars = 24
 
+// Moves is how much a part changes across its grain: below zero, it is narrower than it is cut.
+type Moves struct {
+	Name       string
+	Dry, Humid wood.Length
+}
+
 // Movement is a plot of the widths of solid parts through the year: how much narrower each gets at its
 // driest, and how much wider at its most humid, than it is cut. False where nothing moves.
-func Movement(p *plan.Plan) (Drawing, bool) {
-	type bar struct {
-		name       string
-		dry, humid wood.Length
-	}
-	var bars []bar
-	seen := map[string]bool{}
-	for w := range p.Workpieces() {
-		humid, dry, ok := p.Seasons(w.Of)
-		if !ok || !w.Size.Wide.Known() || seen[w.Path] {
-			continue
-		}
-		seen[w.Path] = true
-		bars = append(bars, bar{w.Path, dry.Change(w.Size.Wide.Length), humid.Change(w.Size.Wide.Length)})
-	}
-	span := func(b bar) wood.Length { return max(b.humid, 0) - min(b.dry, 0) }
-	bars = slices.DeleteFunc(bars, func(b bar) bool { return span(b) == 0 })
+func Movement(p *plan.Plan, parts []Moves) (Drawing, bool) {
+	bars := slices.Clone(parts)
+	span := func(b Moves) wood.Length { return max(b.Humid, 0) - min(b.Dry, 0) }
+	bars = slices.DeleteFunc(bars, func(b Moves) bool { return span(b) == 0 })
 	if len(bars) == 0 {
 		return Drawing{}, false
 	}
-	slices.SortStableFunc(bars, func(a, b bar) int { return cmp.Compare(span(b), span(a)) })
+	slices.SortStableFunc(bars, func(a, b Moves) int { return cmp.Compare(span(b), span(a)) })
 	left := len(bars) - mostBars
 	bars = bars[:min(len(bars), mostBars)]
 
@@ -44,7 +37,7 @@ func Movement(p *plan.Plan) (Drawing, bool) {
 	const row, names = 6.0, 46.0
 	reach := wood.Length(1)
 	for _, b := range bars {
-		reach = max(reach, b.humid.Abs(), b.dry.Abs())
+		reach = max(reach, b.Humid.Abs(), b.Dry.Abs())
 	}
 	scale := scaleFor(p, mm(reach), mm(reach), 34, 34)
 	title := "Widths through the year"
@@ -52,16 +45,16 @@ func Movement(p *plan.Plan) (Drawing, bool) {
 	zero := names + 16 + mm(reach)/scale
 	for i, b := range bars {
 		y := float64(i) * row
-		from, to := mm(min(b.dry, 0))/scale, mm(max(b.humid, 0))/scale
-		s.text("start", 0, y, false, b.name)
+		from, to := mm(min(b.Dry, 0))/scale, mm(max(b.Humid, 0))/scale
+		s.text("start", 0, y, false, b.Name)
 		s.rect("cut", zero+from, y-1.4, to-from, 2.8)
-		if b.dry < 0 {
-			s.text("size", zero+from-9, y, false, "- "+sized(p, -b.dry))
+		if b.Dry < 0 {
+			s.text("size", zero+from-9, y, false, "- "+sized(p, -b.Dry))
 		}
-		if b.humid > 0 {
-			s.text("size", zero+to+9, y, false, "+ "+sized(p, b.humid))
+		if b.Humid > 0 {
+			s.text("size", zero+to+9, y, false, "+ "+sized(p, b.Humid))
 		}
-		about += fmt.Sprintf(" %s: %s narrower at its driest, %s wider at its most humid.", b.name, sized(p, max(0, -b.dry)), sized(p, max(0, b.humid)))
+		about += fmt.Sprintf(" %s: %s narrower at its driest, %s wider at its most humid.", b.Name, sized(p, max(0, -b.Dry)), sized(p, max(0, b.Humid)))
 	}
 	s.path("axis", false, zero, -row, zero, float64(len(bars))*row-row/2)
 	s.text("size", zero, -row-2, false, "as it is cut")

@@ -199,17 +199,34 @@ func (r *review) draw(p *plan.Plan, marks []draw.Mark) map[int][]drawingLink {
 	}
 	g := drawings{Head: "layups"}
 	for _, m := range p.Materials {
-		if d, ok := draw.LayupSection(p, m); ok {
+		if d, ok := draw.LayupSection(p, m, bends(p, m)); ok {
 			add(&g, d)
 		}
 	}
 	keep(g)
-	if d, ok := draw.Movement(p); ok {
+	var parts []draw.Moves
+	for _, m := range Movement(p) {
+		parts = append(parts, draw.Moves{Name: m.Path, Dry: m.Dry - m.Shop, Humid: m.Humid - m.Shop})
+	}
+	if d, ok := draw.Movement(p, parts); ok {
 		year := drawings{Head: "movement"}
 		add(&year, d)
 		keep(year)
 	}
 	return on
+}
+
+// bends are how a layup stands out of flat in the two seasons.
+func bends(p *plan.Plan, m *plan.Material) []draw.Bend {
+	f, ok := FlatnessOf(p, m)
+	if !ok {
+		return nil
+	}
+	of := f.Of
+	if of == "" {
+		of = "a panel of " + show(p, known(f.Long)) + " x " + show(p, known(f.Wide))
+	}
+	return []draw.Bend{{When: of + " at its driest", Long: f.Long, Wide: f.Wide, Warp: f.Dry}, {When: of + " at its most humid", Long: f.Long, Wide: f.Wide, Warp: f.Humid}}
 }
 
 func newReviewFinding(p *plan.Plan, f *diag.Finding, number int) reviewFinding {
@@ -271,6 +288,14 @@ func (r *review) tables(p *plan.Plan) {
 		}
 	}
 	add(setUps)
+	room := reviewTable{
+		ID: "room", Head: "Room through the year", Columns: []string{"fit", "driest", "in the shop", "most humid"},
+		About: "What is left in each fit that depends on solid wood; below zero it binds.",
+	}
+	for _, f := range Fittings(p) {
+		room.Rows = append(room.Rows, []string{f.Path + ", " + f.Where, p.Tape.About(f.Dry), p.Tape.About(f.Shop), p.Tape.About(f.Humid)})
+	}
+	add(room)
 	buying := reviewTable{ID: "buying", Head: "To buy", Columns: []string{"material", "the parts take", "to buy"}}
 	for _, b := range BuyingList(p) {
 		buying.Rows = append(buying.Rows, []string{b.Material, b.Need, b.Buy})
