@@ -153,9 +153,12 @@ func (e *elevation) draw(marks []Mark) Drawing {
 		}
 	}
 	e.cuts()
-	for _, n := range shown {
-		if m, ok := n.(*plan.Member); ok {
-			e.name(&m.Item, m.Body, m.Word)
+	for _, n := range shown { // over the wood that hides it
+		switch n := n.(type) {
+		case *plan.Panel:
+			e.edges(n)
+		case *plan.Member:
+			e.name(&n.Item, n.Body, n.Word)
 		}
 	}
 	e.sizes()
@@ -262,16 +265,21 @@ func (e *elevation) panel(n *plan.Panel) {
 	if n.Word == "back" {
 		return // what stands before it has the room for names
 	}
-	pw, ph := n.Size.Wide, n.Size.Long
-	if n.Grain == plan.Across {
-		pw, ph = ph, pw
-	}
-	if pw.Known() && ph.Known() {
-		fw, fh := e.on(pw.Length), e.on(ph.Length)
-		e.rect("hidden", x+(w-fw)/2, y+(h-fh)/2, fw, fh)
-	}
 	e.grain(x+w/2, y+h/2+letterHigh*4, min(w, h)*0.5, n.Grain)
 	e.name(&n.Item, n.Cell, n.Word)
+}
+
+// edges draws the outline of a panel, whose edges are hidden in grooves.
+func (e *elevation) edges(n *plan.Panel) {
+	x, y, w, h, ok := e.box(n.Cell)
+	across, up := n.Size.Wide, n.Size.Long
+	if n.Grain == plan.Across {
+		across, up = up, across
+	}
+	if ok && across.Known() && up.Known() && n.Word != "back" && !e.view.cut {
+		pw, ph := e.on(across.Length), e.on(up.Length)
+		e.rect("hidden", x+(w-pw)/2, y+(h-ph)/2, pw, ph)
+	}
 }
 
 // grain draws an arrow that runs as the grain does.

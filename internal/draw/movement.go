@@ -49,12 +49,12 @@ func Movement(p *plan.Plan, parts []Moves) (Drawing, bool) {
 		s.text("start", 0, y, false, b.Name)
 		s.rect("cut", zero+from, y-1.4, to-from, 2.8)
 		if b.Dry < 0 {
-			s.text("size", zero+from-9, y, false, "- "+sized(p, -b.Dry))
+			s.text("size", zero+from-9, y, false, "- "+p.Tape.About(-b.Dry))
 		}
 		if b.Humid > 0 {
-			s.text("size", zero+to+9, y, false, "+ "+sized(p, b.Humid))
+			s.text("size", zero+to+9, y, false, "+ "+p.Tape.About(b.Humid))
 		}
-		about += fmt.Sprintf(" %s: %s narrower at its driest, %s wider at its most humid.", b.Name, sized(p, max(0, -b.Dry)), sized(p, max(0, b.Humid)))
+		about += fmt.Sprintf(" %s: %s narrower at its driest, %s wider at its most humid.", b.Name, p.Tape.About(max(0, -b.Dry)), p.Tape.About(max(0, b.Humid)))
 	}
 	s.path("axis", false, zero, -row, zero, float64(len(bars))*row-row/2)
 	s.text("size", zero, -row-2, false, "as it is cut")
