@@ -113,3 +113,17 @@ func saidOfEach(d *plan.Drawer, field func(*plan.Drawer) plan.Length) bool {
 
 func boxWide(d *plan.Drawer) plan.Length { return d.Wide }
 func boxHigh(d *plan.Drawer) plan.Length { return d.High }
+
+// bottomUp and bottomSlot are what a drawer says of its bottom.
+func bottomUp(d *plan.Drawer) plan.Length   { return bottomOf(d).Up }
+func bottomSlot(d *plan.Drawer) plan.Length { return bottomOf(d).Slot }
+
+func bottomOf(d *plan.Drawer) plan.DrawerBottom {
+	if d.BottomAs == nil {
+		return plan.DrawerBottom{}
+	}
+	return *d.BottomAs
+}
+
+// backGrooved reports whether the back is grooved for the bottom, as the sides are.
+func backGrooved(d *plan.Drawer) bool { return d.BackAs != nil && d.BackAs.Back.Is == "grooved" }

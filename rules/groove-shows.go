@@ -55,28 +55,16 @@ case chest {
 	Check: func(pass *Pass) {
 		p := pass.Plan
 		for d := range plan.AllOf[*plan.Drawer](p) {
-			b := d.BottomAs
-			if b == nil || !b.Up.Known() || !d.Bottom.Size.Thick.Known() && !b.Groove.Across.Known() {
-				continue
-			}
-			wide := b.Groove.Across
-			if !wide.Known() {
-				wide = d.Bottom.Size.Thick
-			}
-			grooved := d.BackAs != nil && d.BackAs.Back.Is == "grooved"
 			for at, j := range drawerCorners(d) {
-				if j.Kind.Is != plan.Dovetail || at == d.Back && !grooved {
+				c, row, wide, uncovered := uncoveredGroove(d, at, j)
+				if !uncovered {
 					continue
 				}
-				c := corner{j, plan.PathOf(d), d.Left.Size.Wide, d.Left.Size.Thick, at.Size.Thick, at.Name}
-				row, ok := c.tails()
-				if !ok || row.root <= 0 || row.holds(b.Up.Length, b.Up.Length+wide.Length) {
-					continue
-				}
+				b := d.BottomAs
 				f := diag.Finding{
 					Subject: c.subject,
 					Span:    b.Up.Span,
-					Message: fmt.Sprintf("a groove %s wide that begins %s up is not covered by a tail: its hole shows at the ends of the %s", p.Show(wide.Length), p.ShowSaid(b.Up), c.called),
+					Message: fmt.Sprintf("a groove %s wide that begins %s up is not covered by a tail: its hole shows at the ends of the %s", p.Show(wide), p.ShowSaid(b.Up), c.called),
 					Notes:   []diag.Note{{Span: j.Pins.Span, Message: "the pins are said here"}},
 				}
 				if at == d.Back {
@@ -85,8 +73,8 @@ case chest {
 				lowest := (row.place - row.root) / 2
 				paper := c.working(p)
 				paper.Start(lowest, "up to the lowest tail, at its root").Plus(row.root, "tail, at its root").Equals("up to where it ends")
-				f.Working = paper.Versus(b.Up.Length, "up to the groove").Versus(b.Up.Length+wide.Length, "up to where the groove ends").Working()
-				if up := upTo(p, lowest); row.holds(up, up+wide.Length) {
+				f.Working = paper.Versus(b.Up.Length, "up to the groove").Versus(b.Up.Length+wide, "up to where the groove ends").Working()
+				if up := upTo(p, max(lowest, pass.Length(bottomGrooveUp, c.subject))); row.holds(up, up+wide) {
 					f.Fixes = []diag.Fix{{Title: "write `up " + cutTo(p, b.Up.Span, up) + "`, or as much more as stays inside the tail"}}
 				} else {
 					f.Fixes = []diag.Fix{{Title: "take fewer or narrower pins, so that a tail is wider than the groove"}}
@@ -95,6 +83,22 @@ case chest {
 			}
 		}
 	},
+}
+
+// uncoveredGroove reports whether the hole of the groove for a bottom shows at the ends of a board that
+// closes the box: how the tails lie there, and how wide the groove is.
+func uncoveredGroove(d *plan.Drawer, at *plan.BoxPart, j *plan.Joint) (c corner, row tailRow, wide wood.Length, shows bool) {
+	b := d.BottomAs
+	if b == nil || !b.Up.Known() || j.Kind.Is != plan.Dovetail || at == d.Back && !backGrooved(d) {
+		return c, row, 0, false
+	}
+	groove := b.Groove.Across
+	if !groove.Known() {
+		groove = d.Bottom.Size.Thick
+	}
+	c = corner{j, plan.PathOf(d), d.Left.Size.Wide, d.Left.Size.Thick, at.Size.Thick, at.Name}
+	row, ok := c.tails()
+	return c, row, groove.Length, ok && groove.Known() && row.root > 0 && !row.holds(b.Up.Length, b.Up.Length+groove.Length)
 }
 
 // holds reports whether a groove lies inside one tail, measured from the lower edge.

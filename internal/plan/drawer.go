@@ -92,7 +92,7 @@ func (r *resolver) needDrawer(d *Drawer) {
 	r.needAll(&d.SetIn, &d.Long, &d.Deep, &d.High, &d.Wide, &d.Gap)
 	for _, part := range []*DrawerPart{d.FrontAs, d.BackAs, d.SideAs} {
 		if part != nil {
-			r.need(&part.Cut)
+			r.needAll(&part.Cut, &part.Notch.Across, &part.Notch.Deep)
 		}
 	}
 	if b := d.BottomAs; b != nil {
@@ -211,10 +211,14 @@ func (r *resolver) grooveWide(b *DrawerBottom) Length {
 	return r.thick(b.Of)
 }
 
+// DrawerBottomGap is how much a bottom is smaller than its place between two grooves: common practice,
+// no source.
+func (p *Plan) DrawerBottomGap() wood.Length { return p.byTape(wood.Inch/32, wood.Millimetre) }
+
 // bottom is a drawer's bottom: between the sides and into their grooves less a gap, from
 // the groove of the front to the end of the sides, or into a groove of the back.
 func (r *resolver) bottom(d *Drawer, b *DrawerBottom, between, long, beyond, frontThick, backThick Length, grooved bool) *BoxPart {
-	gap := Length{Length: r.plan.byTape(wood.Inch/32, wood.Millimetre), How: Default}
+	gap := Length{Length: r.plan.DrawerBottomGap(), How: Default}
 	wide := less(addUp(between, b.Groove.Deep, b.Groove.Deep), gap)
 	inside := less(addUp(long, beyond), frontThick) // behind the front, to the end of the sides
 	deep := addUp(inside, b.Groove.Deep)

@@ -464,6 +464,7 @@ type DrawerPart struct {
 	Cut     Length
 	Applied Flag
 	Back    Choice // under or grooved
+	Notch   Pair   // of a back, at both lower corners: wide x high
 	Span    diag.Span
 }
 

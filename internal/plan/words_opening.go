@@ -162,7 +162,9 @@ func drawerChildren() []Word {
 			flag("applied", "it stands before a box of four sides", "front oak 3/4 applied", func(p *DrawerPart) *Flag { return &p.Applied })),
 		part("back", "its back", "back grooved", func(d *Drawer) **DrawerPart { return &d.BackAs },
 			bare("under", "the bottom passes under it, which is what an unsaid back is", func(p *DrawerPart) *Choice { return &p.Back }),
-			bare("grooved", "it is grooved for the bottom, as the sides are", func(p *DrawerPart) *Choice { return &p.Back })),
+			bare("grooved", "it is grooved for the bottom, as the sides are", func(p *DrawerPart) *Choice { return &p.Back }),
+			pair("notch", "cut out at both lower corners, where undermount slides go: wide x high", "back grooved notch 1 3/8 x 1/2",
+				func(p *DrawerPart) *Pair { return &p.Notch }).both()),
 		part("side", "its sides", "side oak 1/2", func(d *Drawer) **DrawerPart { return &d.SideAs }),
 		grown(one(func(d *Drawer) **DrawerBottom { return &d.BottomAs }, Word{
 			Names: names("bottom"), In: InDrawer, Opens: InDrawerBottom,
