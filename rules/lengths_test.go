@@ -15,7 +15,7 @@ import (
 func TestMitredFrameRoundItsGlass(t *testing.T) {
 	p, found := Run(diag.NewFile("a.plan", `frame picture {
   wide 14 ; high 18 ; thick 3/4
-  joint mitre
+  joint mitre spline thick 1/8
   across {
     stile left 2
     down { rail head 2 ; glass sight { thick 1/8 ; joint rabbet 3/8 x 1/4 ; gap 1/8 } ; rail foot 2 }

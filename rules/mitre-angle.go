@@ -29,13 +29,13 @@ angle out, and that is what is meant.`,
 another angle than 45.`,
 	Bad: `frame clock {
   sides 6 ; thick 3/4
-  joint mitre angle 45deg
+  joint mitre angle 45deg spline thick 1/8
   rail edge 2
 }
 `,
 	Good: `frame clock {
   sides 6 ; thick 3/4
-  joint mitre angle 30deg
+  joint mitre angle 30deg spline thick 1/8
   rail edge 2
 }
 `,

@@ -20,7 +20,7 @@ adds the whole width of its mate.`,
 	Sound: `A picture frame whose four parts are cut to their long points, and whose rails are wider than its stiles.`,
 	Bad: `frame picture {
   wide 14 ; high 18 ; thick 3/4
-  joint mitre
+  joint mitre spline thick 1/8
   across {
     stile left 2
     down { rail head 2 cut 12 ; space sight ; rail foot 2 }
@@ -30,7 +30,7 @@ adds the whole width of its mate.`,
 `,
 	Good: `frame picture {
   wide 14 ; high 18 ; thick 3/4
-  joint mitre
+  joint mitre spline thick 1/8
   across {
     stile left 2
     down { rail head 2 cut 14 ; space sight ; rail foot 2 }

@@ -21,14 +21,14 @@ true its saw is: "saw-true 0.1deg".`,
 	Bad: `shop { saw-true 0.1deg }
 frame clock {
   sides 6 ; thick 3/4
-  joint mitre
+  joint mitre spline thick 1/8
   rail edge 2
 }
 `,
 	Good: `shop { saw-true 0.02deg }
 frame clock {
   sides 6 ; thick 3/4
-  joint mitre
+  joint mitre spline thick 1/8
   rail edge 2
 }
 `,

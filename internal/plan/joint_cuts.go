@@ -745,7 +745,11 @@ func (s *seat) fastener(f *Fastener, wide, thick Extent) {
 		into(CutScrew, Length{})
 	case Knob:
 		through(CutBolt)
-		own(CutBolt, beyond, size)
+		if insert := j.Insert.To; insert != nil {
+			own(CutInsert, insert.Long, insert.Thick)
+			return
+		}
+		own(CutBolt, or(j.Deep, beyond), size)
 	case Magnet:
 		into(CutMagnet, f.Long)
 		own(CutMagnet, f.Long, size)

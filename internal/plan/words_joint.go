@@ -95,7 +95,7 @@ var JointKinds = []JointKind{
 	{BoltJoint, "a bolt with a nut or an insert", "nothing", "", "hardware counterbore nut-at deep insert" + ofSeveral, "joint bolt bed counterbore 3/8 nut-at 1 3/4", InPlainJoint},
 	{Butt, "an end against its mate, with nothing in it", "nothing", "", "", "joint butt", InPlainJoint},
 	{ShelfPin, "a shelf that lies loose on pins in holes, and lifts out", "nothing", "", "hardware deep" + ofSeveral, "joint pin brass-pin deep 3/8 count 2", InPlainJoint},
-	{Knob, "comes apart by hand: a screw that is turned by hand", "nothing", "", "hardware" + ofSeveral, "joint knob star", InPlainJoint},
+	{Knob, "comes apart by hand: a screw that is turned by hand", "nothing", "", "hardware deep insert" + ofSeveral, "joint knob star insert m6", InPlainJoint},
 	{Hook, "comes apart by hand: hooks over", "nothing", "", "hardware" + ofSeveral, "joint hook bed-hook", InPlainJoint},
 	{Magnet, "comes apart by hand: held by magnets", "nothing", "", "hardware" + ofSeveral, "joint magnet disc count 2", InPlainJoint},
 	{WedgeJoint, "comes apart by hand: a through tenon with a wedge in its tail", "the thickness of its mate, and the tail", "", "tail inside", "joint wedge tail 2 inside 1/16", InPlainJoint},
