@@ -34,8 +34,8 @@ frame face {
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.BiscuitJoint) {
-			j, wide := e.Joint, m.Size.Wide
+		for t := range joinedBy(p, plan.BiscuitJoint) {
+			j, wide := t.Joint, t.of.Size.Wide
 			of := j.Hardware.To
 			if of == nil || !of.Long.Known() || len(j.At) > 0 || !wide.Known() {
 				continue
@@ -54,7 +54,7 @@ frame face {
 				paper.Times(n, "beside one another").Equals("in all")
 			}
 			pass.Report(diag.Finding{
-				Subject: plan.PathOf(m), Span: fastenerSpan(j),
+				Subject: t.subject, Span: fastenerSpan(j),
 				Message: fmt.Sprintf("%s will not go into an end %s wide", what, p.Show(wide.Length)),
 				Working: paper.Versus(wide.Length, "width of the end").Working(),
 				Notes:   []diag.Note{{Span: of.Long.Span, Message: "the biscuit's length"}},

@@ -41,8 +41,8 @@ frame side {
 	Figures: []*Figure{insertTurns},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.BoltJoint, plan.Knob) {
-			j, mate, subject := e.Joint, e.MateSize(), plan.PathOf(m)
+		for t := range joinedBy(p, plan.BoltJoint, plan.Knob) {
+			j, mate := t.Joint, t.MateSize()
 			bolt, sunk := j.Hardware.To, j.Counterbore.Or(0)
 			if bolt == nil || !bolt.Long.Known() || !mate.Known() || !sunk.Known() || j.Kind.Is == plan.BoltJoint && j.Insert.To == nil {
 				continue
@@ -50,7 +50,7 @@ frame side {
 			goes := bolt.Long.Length + sunk.Length - mate.Length
 			least := wood.Length(0)
 			if bolt.Thick.Known() {
-				least = fraction(bolt.Thick.Length, pass.Number(insertTurns, subject))
+				least = fraction(bolt.Thick.Length, pass.Number(insertTurns, t.subject))
 			}
 			thread := "the wood"
 			if insert := j.Insert.To; insert != nil {
@@ -59,7 +59,7 @@ frame side {
 					least = min(least, insert.Long.Length)
 				}
 			}
-			f := diag.Finding{Subject: subject, Span: fastenerSpan(j), Notes: screwNotes(bolt)}
+			f := diag.Finding{Subject: t.subject, Span: fastenerSpan(j), Notes: screwNotes(bolt)}
 			paper := p.Paper().Start(bolt.Long.Length, "the "+bolt.Word)
 			if sunk.Length != 0 {
 				paper.Plus(sunk.Length, "its head is sunk")

@@ -32,14 +32,14 @@ frame side {
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.BoltJoint) {
-			j, mate := e.Joint, e.MateSize()
+		for t := range joinedBy(p, plan.BoltJoint) {
+			j, mate := t.Joint, t.MateSize()
 			bolt, sunk := j.Hardware.To, j.Counterbore.Or(0)
 			if bolt == nil || !bolt.Long.Known() || !bolt.Nut.Known() || !j.NutAt.Known() || !mate.Known() || !sunk.Known() {
 				continue
 			}
 			least := mate.Length - sunk.Length + j.NutAt.Length + bolt.Nut.Length/2
-			f := diag.Finding{Subject: plan.PathOf(m), Span: fastenerSpan(j), Notes: screwNotes(bolt)}
+			f := diag.Finding{Subject: t.subject, Span: fastenerSpan(j), Notes: screwNotes(bolt)}
 			paper := throughMate(p, mate, sunk)
 			switch hole := j.Deep; {
 			case wood.Under(bolt.Long.Length, least):

@@ -127,7 +127,7 @@ func soundDowels(t *rapid.T) string {
 }
 case box {
   of ash %.6f ; wide 24 ; high 30 ; deep 10
-  across { side left ; down { open ; shelf one { joint dowel peg deep %.6f own 1 1/4 at 3/8, 5, 9 } ; open } ; side right }
+  across { side left ; down { open ; shelf one { joint dowel peg deep %.6f own 1 1/2 at 3/8, 5, 9 } ; open } ; side right }
 }
 `, sixteenths(t, "thick", 12, 20), first, rail-first, rail, rail, side, side-1.0/8)
 }

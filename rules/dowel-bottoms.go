@@ -35,8 +35,8 @@ frame leaf {
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.Dowel) {
-			j := e.Joint
+		for t := range joinedBy(p, plan.Dowel) {
+			j := t.Joint
 			if !bottoms(p, j) {
 				continue
 			}
@@ -45,7 +45,7 @@ frame leaf {
 				Versus(j.Deep.Length+j.Own.Length, "stated")
 			own := cutTo(p, j.Own.Span, upTo(p, long.Length+p.Relief()-j.Deep.Length))
 			pass.Report(diag.Finding{
-				Subject: plan.PathOf(m),
+				Subject: t.subject,
 				Span:    j.Own.Span,
 				Message: fmt.Sprintf("a dowel %s long has holes of %s and %s: it bottoms before the joint closes", p.ShowSaid(long), p.ShowSaid(j.Deep), p.ShowSaid(j.Own)),
 				Working: paper.Working(),

@@ -46,11 +46,11 @@ case shelves {
 	Figures: []*Figure{dowelFirst},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.Dowel) {
-			j, subject, wide := e.Joint, plan.PathOf(m), m.Size.Wide
+		for t := range joinedBy(p, plan.Dowel) {
+			j, wide := t.Joint, t.of.Size.Wide
 			of := j.Hardware.To
-			least := pass.Length(dowelFirst, subject)
-			if !m.Board() || of == nil || !of.Thick.Known() || !wide.Known() || wood.Under(wide.Length, 4*least) {
+			least := pass.Length(dowelFirst, t.subject)
+			if !t.of.Board() || of == nil || !of.Thick.Known() || !wide.Known() || wood.Under(wide.Length, 4*least) {
 				continue
 			}
 			for _, at := range j.At {
@@ -59,7 +59,7 @@ case shelves {
 					continue
 				}
 				pass.Report(diag.Finding{
-					Subject: subject,
+					Subject: t.subject,
 					Span:    at.Span,
 					Message: fmt.Sprintf("a dowel %s from the edge of a board is close to it: %s is wanted", p.Show(left), p.Show(least)),
 				})

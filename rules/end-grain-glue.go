@@ -38,16 +38,16 @@ frame stand {
 `,
 	Check: func(pass *Pass) {
 		fixed := mentioned(pass.Plan)
-		for m, e := range joinedBy(pass.Plan, plan.Butt) {
-			j := e.Joint
+		for t := range joinedBy(pass.Plan, plan.Butt) {
+			m, j := t.of, t.Joint
 			glued := m.In.Glue.Said() || j.GlueAt.Is != ""
-			if !glued || j.Dry.On || !isSolid(m) || fixed[m] || fixed[m.In] || m.Part.To != nil && fixed[m.Part.To] || gluedAlong(m) {
+			if !glued || j.Dry.On || !isSolid(m) || fixed[m] || fixed[m.In] || m.Part.To != nil && fixed[m.Part.To] || len(t.Mates) == 0 || gluedAlong(m) {
 				continue
 			}
 			pass.Report(diag.Finding{
-				Subject: plan.PathOf(m), Span: j.Span,
+				Subject: t.subject, Span: j.Span,
 				Message: fmt.Sprintf("glue on end grain does not hold %s", titled(&m.Item)),
-				Notes:   []diag.Note{{Span: m.Span, Message: titled(&m.Item) + " is butted to " + matesOf(e)}},
+				Notes:   []diag.Note{{Span: m.Span, Message: titled(&m.Item) + " is butted to " + matesOf(t.End)}},
 				Fixes:   []diag.Fix{{Title: "give it a tenon, dowels, biscuits or pocket screws; or say `dry`, and what else holds it"}},
 			})
 		}

@@ -12,18 +12,6 @@ import (
 	"plancheck/internal/wood"
 )
 
-// joinedBy ranges over the ends of members that joints of some kinds hold.
-func joinedBy(p *plan.Plan, kinds ...string) iter.Seq2[*plan.Member, *plan.End] {
-	return func(yield func(*plan.Member, *plan.End) bool) {
-		for e := range ends(p) {
-			m, ok := e.Of.(*plan.Member)
-			if ok && len(e.Mates) > 0 && slices.Contains(kinds, e.Joint.Kind.Is) && !yield(m, e) {
-				return
-			}
-		}
-	}
-}
-
 // howMany is how many fasteners a joint has, and where the plan says so; ok is false where it
 // does not.
 func howMany(j *plan.Joint) (n int, at diag.Span, ok bool) {
@@ -66,23 +54,24 @@ type driven struct {
 	endGrain           bool // it goes into the end of solid wood
 	glued              bool
 	pilot, counterbore plan.Length
-	end                *plan.End // that it holds; nil where a line of its own fastens the two
-	at                 []plan.Length
+	end                *plan.End        // that it holds; nil where a line of its own fastens the two
+	fastened           *plan.Member     // by that line
+	with               *plan.FixingPart // the screws in it
 }
 
 // screws ranges over the screws that joints and fixings drive square. Where a fixing fastens two
 // parts, the thicknesses are those of flat pieces, screwed face to face.
 func screws(p *plan.Plan) iter.Seq[*driven] {
 	return func(yield func(*driven) bool) {
-		for m, e := range joinedBy(p, plan.ScrewJoint) {
-			j := e.Joint
-			if j.Hardware.To == nil {
+		for t := range joinedBy(p, plan.ScrewJoint) {
+			m, e, j := t.of, t.End, t.Joint
+			if j.Hardware.To == nil || len(e.Mates) == 0 {
 				continue
 			}
 			d := &driven{
-				of: j.Hardware.To, subject: plan.PathOf(m), span: fastenerSpan(j), drawn: true, endGrain: isSolid(m),
+				of: j.Hardware.To, subject: t.subject, span: fastenerSpan(j), drawn: true, endGrain: isSolid(m),
 				through: piece{e.Mates[0], e.MateSize()}, into: piece{m, m.Size.Long},
-				pilot: j.Pilot, counterbore: j.Counterbore.Or(0), end: e, at: j.At,
+				pilot: j.Pilot, counterbore: j.Counterbore.Or(0), end: e,
 			}
 			if !yield(d) {
 				return
@@ -93,22 +82,23 @@ func screws(p *plan.Plan) iter.Seq[*driven] {
 			if a == nil || b == nil {
 				continue
 			}
-			if a.Over != nil { // a top is screwed down from below
-				a, b = b, a
-			}
 			axis, touch := touching(a, b)
+			thickA, thickB := flat(a), flat(b)
+			if touch {
+				thickA, thickB = woodAlong(a, axis), woodAlong(b, axis)
+			}
+			// A screw goes through the thinner of the two, and into a top from below.
+			if a.Over != nil || b.Over == nil && thickA.Known() && thickB.Known() && thickB.Length < thickA.Length {
+				a, b, thickA, thickB = b, a, thickB, thickA
+			}
 			for _, w := range f.With {
 				if w.Word != "screw" || w.Of.To == nil {
 					continue
 				}
 				d := &driven{
 					of: w.Of.To, subject: f.A.To.Path, span: w.Span, drawn: touch, glued: len(f.Glue) > 0,
-					through: piece{a, flat(a)}, into: piece{b, flat(b)},
-					pilot: w.Pilot, counterbore: w.Counterbore.Or(0), at: w.At,
-				}
-				if touch {
-					d.through.thick, d.into.thick = woodAlong(a, axis), woodAlong(b, axis)
-					d.endGrain = isSolid(b) && b.Grain == axis
+					through: piece{a, thickA}, into: piece{b, thickB}, endGrain: touch && isSolid(b) && b.Grain == axis,
+					pilot: w.Pilot, counterbore: w.Counterbore.Or(0), fastened: fixedPiece(f.A), with: w,
 				}
 				if !yield(d) {
 					return
@@ -183,4 +173,22 @@ func counted(n int, word string) string {
 		return "a " + word
 	}
 	return itoa(n) + " " + word + "s"
+}
+
+// farthestApart is the widest space between two neighbours of those places; far is false where
+// there are no two, or one of them is not known.
+func farthestApart(places []plan.Length) (apart wood.Length, at diag.Span, far bool) {
+	sorted := slices.Clone(places)
+	for _, l := range sorted {
+		if !l.Known() {
+			return 0, diag.Span{}, false
+		}
+	}
+	slices.SortFunc(sorted, func(a, b plan.Length) int { return int(max(min(a.Length-b.Length, 1), -1)) })
+	for i := 1; i < len(sorted); i++ {
+		if d := sorted[i].Length - sorted[i-1].Length; d > apart {
+			apart, at, far = d, sorted[i].Span, true
+		}
+	}
+	return apart, at, far
 }

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"slices"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -39,15 +38,15 @@ case shelves {
 	Figures: []*Figure{biscuitPitch},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.BiscuitJoint) {
-			j, subject, wide := e.Joint, plan.PathOf(m), m.Size.Wide
+		for t := range joinedBy(p, plan.BiscuitJoint) {
+			j, wide := t.Joint, t.of.Size.Wide
 			if !wide.Known() {
 				continue
 			}
-			pitch := max(pass.Length(biscuitPitch, subject), 1)
+			pitch := max(pass.Length(biscuitPitch, t.subject), 1)
 			if apart, at, far := farthestApart(j.At); far && wood.Over(apart, pitch) {
 				pass.Report(diag.Finding{
-					Subject: subject, Span: at,
+					Subject: t.subject, Span: at,
 					Message: fmt.Sprintf("two biscuits stand %s apart: %s at most is wanted", p.Show(apart), p.Show(pitch)),
 					Fixes:   []diag.Fix{{Title: "put another between them"}},
 				})
@@ -59,7 +58,7 @@ case shelves {
 				continue
 			}
 			pass.Report(diag.Finding{
-				Subject: subject, Span: at,
+				Subject: t.subject, Span: at,
 				Message: fmt.Sprintf("%s in a joint %s wide: %d are wanted", counted(n, "biscuit"), p.Show(wide.Length), least),
 				Working: diag.Working{
 					{Value: p.Show(wide.Length), Label: "wide"},
@@ -70,22 +69,4 @@ case shelves {
 			})
 		}
 	},
-}
-
-// farthestApart is the widest space between two neighbours of those places; far is false where
-// there are no two, or one of them is not known.
-func farthestApart(places []plan.Length) (apart wood.Length, at diag.Span, far bool) {
-	sorted := slices.Clone(places)
-	for _, l := range sorted {
-		if !l.Known() {
-			return 0, diag.Span{}, false
-		}
-	}
-	slices.SortFunc(sorted, func(a, b plan.Length) int { return int(max(min(a.Length-b.Length, 1), -1)) })
-	for i := 1; i < len(sorted); i++ {
-		if d := sorted[i].Length - sorted[i-1].Length; d > apart {
-			apart, at, far = d, sorted[i].Span, true
-		}
-	}
-	return apart, at, far
 }

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"slices"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -31,7 +30,7 @@ var fewDowels = &Rule{
 	Doc: `On a single dowel a rail turns as on a pivot; a wide shelf on two dowels cups between them, and its front edge stands open.
 
 Give the end of a rail two dowels at least, and that of a case's board one and another for each 6 in (150 mm) of its width begun. In a long
-glued joint, of which a line of its own says "at" where they stand, they are 9 to 10 in apart at most, with a pair near each end. Slats and
+glued joint, of which a line of its own says where they stand, they are 9 to 10 in apart at most, with a pair near each end. Slats and
 other sticks that fill a frame may have one, and so may a stick too narrow for two.`,
 	Sources: `See the figures.`,
 	Sound: `Three dowels in a shelf 11 1/4 deep; two in a rail; one in the end of a slat, and in a rail of an inch; dowels 10 apart
@@ -58,8 +57,8 @@ case shelves {
 `,
 	Figures: []*Figure{dowelsLeast, dowelPitch, dowelsApart},
 	Check: func(pass *Pass) {
-		for m, e := range joinedBy(pass.Plan, plan.Dowel) {
-			few(pass, m, e)
+		for t := range joinedBy(pass.Plan, plan.Dowel) {
+			few(pass, t)
 		}
 		for _, f := range pass.Plan.Fixes {
 			if f.A.To == nil || len(f.Glue) == 0 {
@@ -67,7 +66,8 @@ case shelves {
 			}
 			for _, w := range f.With {
 				if w.Word == "dowel" {
-					farApart(pass, f, w)
+					farApart(pass, f, w, w.At)
+					farApart(pass, f, w, w.Along)
 				}
 			}
 		}
@@ -75,20 +75,20 @@ case shelves {
 }
 
 // few reports an end that has too few dowels.
-func few(pass *Pass, m *plan.Member, e *plan.End) {
-	p, subject, wide := pass.Plan, plan.PathOf(m), m.Size.Wide
-	n, at, said := howMany(e.Joint)
-	of := e.Joint.Hardware.To
-	if !said || !wide.Known() || !m.Board() && !racked[m.Word] {
+func few(pass *Pass, t tenon) {
+	p, wide := pass.Plan, t.of.Size.Wide
+	n, at, said := howMany(t.Joint)
+	of := t.Joint.Hardware.To
+	if !said || !wide.Known() || !t.of.Board() && !racked[t.of.Word] {
 		return
 	}
 	if of != nil && of.Thick.Known() && wood.Under(wide.Length, 4*of.Thick.Length) {
 		return // there is no room for two
 	}
-	least := int(pass.Number(dowelsLeast, subject))
-	f := diag.Finding{Subject: subject, Span: at}
-	if m.Board() {
-		pitch := max(pass.Length(dowelPitch, subject), 1)
+	least := int(pass.Number(dowelsLeast, t.subject))
+	f := diag.Finding{Subject: t.subject, Span: at}
+	if t.of.Board() {
+		pitch := max(pass.Length(dowelPitch, t.subject), 1)
 		spaces := int((wide.Length - wood.Slack + pitch - 1) / pitch)
 		if least = max(least, 1+spaces); n < least && spaces > 1 {
 			f.Working = diag.Working{
@@ -110,35 +110,23 @@ func few(pass *Pass, m *plan.Member, e *plan.End) {
 	default:
 		f.Message = fmt.Sprintf("%d dowels are few in a joint %s wide: %d are wanted", n, p.Show(wide.Length), least)
 	}
-	if e.Joint.Count.Known() {
+	if t.Joint.Count.Known() {
 		f.Fixes = []diag.Fix{{Title: fmt.Sprintf("write `count %d`", least)}}
 	}
 	pass.Report(f)
 }
 
 // farApart reports the dowels of a glued joint that stand too far apart.
-func farApart(pass *Pass, f *plan.Fixing, w *plan.FixingPart) {
-	p := pass.Plan
-	var at []wood.Length
-	for _, l := range w.At {
-		if !l.Known() {
-			return
-		}
-		at = append(at, l.Length)
-	}
-	slices.Sort(at)
-	most := pass.Length(dowelsApart, f.A.To.Path)
-	for i := 1; i < len(at); i++ {
-		if !wood.Over(at[i]-at[i-1], most) {
-			continue
-		}
-		pass.Report(diag.Finding{
-			Subject: f.A.To.Path,
-			Span:    w.Span,
-			Message: fmt.Sprintf("dowels at %s and %s are %s apart in a glued joint: %s at most is wanted", p.Show(at[i-1]), p.Show(at[i]), p.Show(at[i]-at[i-1]), p.Show(most)),
-			Working: p.Paper().Start(at[i], "to the one").Minus(at[i-1], "to the other").Equals("apart").Versus(most, "at most").Working(),
-			Fixes:   []diag.Fix{{Title: "put another between them"}},
-		})
+func farApart(pass *Pass, f *plan.Fixing, w *plan.FixingPart, places []plan.Length) {
+	p, most := pass.Plan, pass.Length(dowelsApart, f.A.To.Path)
+	apart, at, far := farthestApart(places)
+	if !far || !wood.Over(apart, most) {
 		return
 	}
+	pass.Report(diag.Finding{
+		Subject: f.A.To.Path,
+		Span:    at,
+		Message: fmt.Sprintf("dowels stand %s apart in a glued joint: %s at most is wanted", p.Show(apart), p.Show(most)),
+		Fixes:   []diag.Fix{{Title: "put another between them"}},
+	})
 }

@@ -31,8 +31,8 @@ frame side {
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.Hook) {
-			j, wide := e.Joint, m.Size.Wide
+		for t := range joinedBy(p, plan.Hook) {
+			j, wide := t.Joint, t.of.Size.Wide
 			hook := j.Hardware.To
 			if hook == nil || !hook.Long.Known() || !wide.Known() {
 				continue
@@ -46,7 +46,7 @@ frame side {
 				continue
 			}
 			pass.Report(diag.Finding{
-				Subject: plan.PathOf(m), Span: fastenerSpan(j),
+				Subject: t.subject, Span: fastenerSpan(j),
 				Message: fmt.Sprintf("%s %s long will not go into an end %s wide", counted(n, "hook"), p.ShowSaid(hook.Long), p.Show(wide.Length)),
 				Working: paper.Versus(wide.Length, "width of the end").Working(),
 				Notes:   screwNotes(hook),

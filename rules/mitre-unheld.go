@@ -5,6 +5,7 @@ import (
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
+	"plancheck/internal/wood"
 )
 
 var mitreUnheld = &Rule{
@@ -14,7 +15,7 @@ var mitreUnheld = &Rule{
 drops out of its frame.
 
 Let in a spline ("spline thick 1/8"), keys across the corner ("key 2"), a dowel or a biscuit. In a case that carries a load it is an error. The rule
-is silent on frames that a glued sheet ties together, on mouldings and battens that lie on something, on what a line of its own fastens, and where the mitre is "dry".`,
+is silent where "mitre-opens" speaks, on frames that a glued sheet ties together, on mouldings and battens that lie on something, on what a line of its own fastens, and where the mitre is "dry".`,
 	Sources: `W. Noyes, Handwork in Wood, 1910, on the joints of frames.`,
 	Sound:   `A frame with a spline, one with keys, one with biscuits; one round a glued panel of plywood; a moulding mitred round a case.`,
 	Bad: `frame picture {
@@ -31,59 +32,53 @@ is silent on frames that a glued sheet ties together, on mouldings and battens t
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		fixed := mentioned(p)
-		tied := make(map[*plan.Assembly]bool)
+		fixed, quiet := mentioned(p), make(map[*plan.Assembly]bool)
 		for panel := range plan.AllOf[*plan.Panel](p) {
 			if gluedSheet(panel) {
-				tied[panel.In] = true
+				quiet[panel.In] = true
 			}
 		}
-		report := func(a *plan.Assembly, j *plan.Joint) {
-			if j == nil || j.Kind.Is != plan.Mitre || j.Dry.On || reinforced(j) || tied[a] || fixed[a] {
-				return
+		for c := range mitres(p) {
+			if c.moves(p) && wood.Over(c.gap(p), pass.Length(mitreShows, plan.PathOf(c.a))) {
+				quiet[c.a.In] = true // that it opens, and wants a spline, is said
 			}
-			f := diag.Finding{
-				Subject: plan.PathOf(a), Span: j.Span,
-				Message: "glue alone holds this mitre: its corner opens",
-				Fixes:   []diag.Fix{{Title: "add a spline, such as `spline thick 1/8`, or keys: `key 2`"}},
+		}
+		seen := make(map[saying]bool)
+		for t := range joinedBy(p, plan.Mitre) {
+			if !laidOn[t.of.Word] && !fixed[t.of] && len(t.Mates) > 0 && !quiet[t.of.In] && !fixed[t.of.In] {
+				unheld(pass, t.of.In, t.Joint, seen)
 			}
-			if p.Tape.Metric {
-				f.Fixes[0].Title = "add a spline, such as `spline thick 3`, or keys: `key 2`"
-			}
-			if what := carries(a); what != "" {
-				f.Severity = diag.Error
-				f.Message = fmt.Sprintf("glue alone holds this mitre, and %s rests on it", what)
-			}
-			pass.Report(f)
 		}
 		for _, a := range p.Assemblies {
-			if a.Root == nil {
-				if j := ringJoint(a); j != nil {
-					report(a, j)
-				}
-				continue
-			}
-			seen := make(map[*plan.Joint]bool)
-			for _, e := range a.Ends {
-				if e == nil || e.Joint == nil || seen[e.Joint] {
-					continue
-				}
-				if m, ok := e.Of.(*plan.Member); ok && !laidOn[m.Word] && !fixed[m] && len(e.Mates) > 0 {
-					seen[e.Joint] = true
-					report(a, e.Joint)
-				}
+			if j := ringJoint(a); a.Root == nil && j != nil && j.Kind.Is == plan.Mitre && !quiet[a] && !fixed[a] {
+				unheld(pass, a, j, seen)
 			}
 		}
 	},
 }
 
+// unheld reports a mitre of an assembly into which nothing is let, once for each line that says it.
+func unheld(pass *Pass, a *plan.Assembly, j *plan.Joint, seen map[saying]bool) {
+	if j.Dry.On || (mitre{joint: j}).held() || again(seen, j.Span, a) {
+		return
+	}
+	f := diag.Finding{
+		Subject: plan.PathOf(a), Span: j.Span,
+		Message: "glue alone holds this mitre: its corner opens",
+		Fixes:   []diag.Fix{{Title: "add a spline, such as `spline thick 1/8`, or keys: `key 2`"}},
+	}
+	if pass.Plan.Tape.Metric {
+		f.Fixes[0].Title = "add a spline, such as `spline thick 3`, or keys: `key 2`"
+	}
+	if what := carries(a); what != "" {
+		f.Severity = diag.Error
+		f.Message = fmt.Sprintf("glue alone holds this mitre, and %s rests on it", what)
+	}
+	pass.Report(f)
+}
+
 // laidOn lists the sticks that something else carries along their length.
 var laidOn = map[string]bool{"moulding": true, "batten": true, "cleat": true}
-
-// reinforced reports whether something is let into a mitre.
-func reinforced(j *plan.Joint) bool {
-	return j.Spline != nil || j.Key.Or(0) > 0 || j.Hardware.Said()
-}
 
 // carries says what a case carries, in itself or on one of its boards; "" where nothing is said.
 func carries(a *plan.Assembly) string {

@@ -38,14 +38,14 @@ frame side {
 	Figures: []*Figure{nutFromEnd},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.BoltJoint) {
-			at, subject := e.Joint.NutAt, plan.PathOf(m)
-			least := pass.Length(nutFromEnd, subject)
+		for t := range joinedBy(p, plan.BoltJoint) {
+			at := t.Joint.NutAt
+			least := pass.Length(nutFromEnd, t.subject)
 			if !at.Known() || !wood.Under(at.Length, least) {
 				continue
 			}
 			pass.Report(diag.Finding{
-				Subject: subject, Span: at.Span,
+				Subject: t.subject, Span: at.Span,
 				Message: fmt.Sprintf("a barrel nut %s from the end shears the wood before it out: %s is wanted", p.ShowSaid(at), p.Show(least)),
 				Fixes:   []diag.Fix{{Title: fmt.Sprintf("write `nut-at %s`, and take a bolt as much longer", p.Show(least))}},
 			})

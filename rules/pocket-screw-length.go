@@ -49,13 +49,13 @@ frame face {
 	Figures: []*Figure{pocketOff},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.Pocket) {
-			of, thick, subject := e.Joint.Hardware.To, m.Size.Thick, plan.PathOf(m)
+		for t := range joinedBy(p, plan.Pocket) {
+			of, thick := t.Joint.Hardware.To, t.of.Size.Thick
 			if of == nil || !of.Long.Known() || !thick.Known() {
 				continue
 			}
 			least, most, ok := pocketScrew(thick.Length)
-			off := pass.Length(pocketOff, subject)
+			off := pass.Length(pocketOff, t.subject)
 			if !ok || !wood.Under(of.Long.Length, least-off) && !wood.Over(of.Long.Length, most+off) {
 				continue
 			}
@@ -64,8 +64,8 @@ frame face {
 				wanted += " or " + p.Show(most)
 			}
 			pass.Report(diag.Finding{
-				Subject: subject,
-				Span:    fastenerSpan(e.Joint),
+				Subject: t.subject,
+				Span:    fastenerSpan(t.Joint),
 				Message: fmt.Sprintf("a pocket screw %s long does not suit wood %s thick: take one of %s", p.ShowSaid(of.Long), p.Show(thick.Length), wanted),
 				Notes:   screwNotes(of),
 			})

@@ -71,8 +71,8 @@ fix cleat to panel { screw no8 x 3 }
 			}
 			pass.Report(f)
 		}
-		for m, e := range joinedBy(p, plan.Pocket) {
-			of, mate, subject := e.Joint.Hardware.To, e.MateSize(), plan.PathOf(m)
+		for t := range joinedBy(p, plan.Pocket) {
+			of, mate, subject := t.Joint.Hardware.To, t.MateSize(), t.subject
 			if of == nil || !of.Long.Known() || !mate.Known() {
 				continue
 			}
@@ -81,9 +81,9 @@ fix cleat to panel { screw no8 x 3 }
 				continue
 			}
 			pass.Report(diag.Finding{
-				Subject: subject, Span: fastenerSpan(e.Joint), Severity: diag.Warning,
+				Subject: subject, Span: fastenerSpan(t.Joint), Severity: diag.Warning,
 				Message: fmt.Sprintf("a pocket screw %s long goes about %s into what it joins, which is %s thick", p.ShowSaid(of.Long), p.Show(beyond), p.Show(mate.Length)),
-				Working: p.Paper().Start(mate.Length, titled(&e.Mates[0].Item)).Minus(beyond, "about half of the screw").Equals("left before its tip").Working(),
+				Working: p.Paper().Start(mate.Length, titled(&t.Mates[0].Item)).Minus(beyond, "about half of the screw").Equals("left before its tip").Working(),
 				Notes:   screwNotes(of),
 			})
 		}

@@ -31,7 +31,8 @@ var screwNearEdge = &Rule{
 the last turn or in the first dry winter.
 
 Keep it twice its thickness from an edge or an end of solid wood, and bore a pilot hole: nearer than two and a half times its thickness to an edge, and
-than seven times to an end, the rule advises to bore one where the plan does not say "pilot". Of a top that a line of its own fastens it looks at "at", counted across it.`,
+than seven times to an end, the rule advises to bore one where the plan does not say "pilot". Of what a line of its own fastens it looks
+at where "at" and "along" say that the screws stand.`,
 	Sources: `From memory; see the figures. Pilot holes by number: a woodworkers' drilling table.`,
 	Sound: `Screws of number 8 in the middle of a top of 3/4 at the ends of its sides, with pilot holes; a number 10 half an inch from an edge; sheet
 stock, whose ends do not split.`,
@@ -66,30 +67,35 @@ case box {
 			if !thick.Known() {
 				continue
 			}
-			switch {
-			case d.end != nil:
-				nearCut(pass, d, thick.Length)
-			case d.into.Over != nil: // a top that is screwed from below
-				nearAcross(pass, d, thick.Length)
+			worst := nearestCut(pass.Plan, d, thick.Length)
+			if d.end == nil && isSolid(d.fastened) {
+				worst = nearestPlace(d, thick.Length)
+			}
+			if worst != nil {
+				worst.judge(pass, d, thick.Length)
 			}
 		}
 	},
 }
 
-// nearCut reports the hole of a joint's screw that stands nearest to an edge or an end.
-func nearCut(pass *Pass, d *driven, thick wood.Length) {
+// nearestCut is the hole of a joint's screw that stands nearest to an edge or an end of solid wood;
+// nil where none is known, or where one leaves so thin a wall that another rule says it.
+func nearestCut(p *plan.Plan, d *driven, thick wood.Length) *near {
+	if d.end == nil {
+		return nil
+	}
 	var worst *near
-	for _, c := range pass.Plan.Cuts().Of(d.end) {
-		if c.Kind != plan.CutScrew {
+	for _, c := range p.Cuts().Of(d.end) {
+		if c.Kind != plan.CutScrew || !blankSolid(c.In) {
 			continue
 		}
 		for face, wall := range c.Walls() {
 			way := face.Dimension()
-			if way == c.Enters.Dimension() || way == plan.Thick || !blankSolid(c.In) {
+			if way == c.Enters.Dimension() || way == plan.Thick {
 				continue
 			}
 			if way == plan.Wide && wood.Under(wall, thick/2) {
-				return // a wall so thin is said elsewhere
+				return nil
 			}
 			n := &near{at: wall + c.At[way].Size/2, face: c.FaceName(face), of: "the " + c.Use.Word, end: way == plan.Long}
 			if worst == nil || n.at < worst.at {
@@ -97,27 +103,28 @@ func nearCut(pass *Pass, d *driven, thick wood.Length) {
 			}
 		}
 	}
-	if worst != nil {
-		worst.judge(pass, d, thick)
-	}
+	return worst
 }
 
-// nearAcross judges the screws that stand nearest to the edges of a top.
-func nearAcross(pass *Pass, d *driven, thick wood.Length) {
-	wide := d.into.Size.Wide
-	if !wide.Known() || !isSolid(d.into.Member) {
-		return
-	}
+// nearestPlace is the screw of a fixing that stands nearest to an edge or an end of what is
+// fastened; nil where none is known to.
+func nearestPlace(d *driven, thick wood.Length) *near {
 	var worst *near
-	for _, at := range d.at {
-		left := min(at.Length, wide.Length-at.Length)
-		if at.Known() && left > 0 && (worst == nil || left < worst.at) {
-			worst = &near{at: left, face: "edge", of: "the " + d.into.Word}
+	nearest := func(at []plan.Length, size plan.Length, end bool) {
+		for _, l := range at {
+			left := min(l.Length, size.Length-l.Length)
+			if !l.Known() || !size.Known() || left < 0 || worst != nil && worst.at <= left {
+				continue
+			}
+			worst = &near{at: left, face: "edge", of: "the " + d.fastened.Word, end: end}
+			if end {
+				worst.face = "end"
+			}
 		}
 	}
-	if worst != nil {
-		worst.judge(pass, d, thick)
-	}
+	nearest(d.with.At, d.fastened.Size.Wide, false)
+	nearest(d.with.Along, d.fastened.Size.Long, true)
+	return worst
 }
 
 // near is how near the middle of a screw stands to a face.

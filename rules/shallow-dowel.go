@@ -46,13 +46,13 @@ case shelves {
 	Figures: []*Figure{dowelGrip},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.Dowel) {
-			j, subject := e.Joint, plan.PathOf(m)
+		for t := range joinedBy(p, plan.Dowel) {
+			j := t.Joint
 			of := j.Hardware.To
 			if of == nil || !of.Thick.Known() || !of.Long.Known() || bottoms(p, j) {
 				continue
 			}
-			least := fraction(of.Thick.Length, pass.Number(dowelGrip, subject))
+			least := fraction(of.Thick.Length, pass.Number(dowelGrip, t.subject))
 			into, at := j.Deep.Or(of.Long.Length/2), "its mate"
 			if own := j.Own.Or(of.Long.Length / 2); own.Known() && into.Known() && own.Length < into.Length {
 				into, at = own, "the end itself"
@@ -65,7 +65,7 @@ case shelves {
 				span = fastenerSpan(j)
 			}
 			pass.Report(diag.Finding{
-				Subject: subject,
+				Subject: t.subject,
 				Span:    span,
 				Message: fmt.Sprintf("a dowel %s thick goes %s into %s: %s at least is wanted", p.ShowSaid(of.Thick), p.Show(into.Length), at, p.Show(least)),
 				Working: p.Paper().Start(of.Thick.Length, "thickness of the dowel").Plus(least-of.Thick.Length, "and half of it").

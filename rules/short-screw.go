@@ -62,9 +62,6 @@ fix cleat to post { screw no8 x 3 }
 			if d.glued || of == nil || !d.of.Long.Known() || !d.counterbore.Known() || !first.Known() {
 				continue
 			}
-			if d.end == nil && second.Known() && second.Length < first.Length { // either may be the first
-				first, second = second, first
-			}
 			long := d.of.Long.Length
 			goes := long + d.counterbore.Length - first.Length
 			least := pass.Length(threadSheet, d.subject)

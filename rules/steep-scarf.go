@@ -41,18 +41,18 @@ the rule says so as advice.`,
 `,
 	Figures: []*Figure{scarfSteepest, scarfArea},
 	Check: func(pass *Pass) {
-		for m, e := range joinedBy(pass.Plan, plan.Scarf) {
-			slope := e.Joint.Slope
+		for t := range joinedBy(pass.Plan, plan.Scarf) {
+			slope := t.Joint.Slope
 			if !slope.Known() || slope.Value <= 0 {
 				continue
 			}
-			n, subject := 1/slope.Value, plan.PathOf(m)
-			f := diag.Finding{Subject: subject, Span: slope.Span, Fixes: []diag.Fix{{Title: "write `slope 1:12`"}}}
-			steepest := pass.Number(scarfSteepest, subject)
+			n := 1 / slope.Value
+			f := diag.Finding{Subject: t.subject, Span: slope.Span, Fixes: []diag.Fix{{Title: "write `slope 1:12`"}}}
+			steepest := pass.Number(scarfSteepest, t.subject)
 			switch {
 			case n < steepest*(1-slopeSlack):
 				f.Message = fmt.Sprintf("a scarf of %s is too steep to hold: %s at the steepest, and 1 in 12 is the strongest", oneIn(n), oneIn(steepest))
-			case n < pass.Number(scarfArea, subject)*(1-slopeSlack):
+			case n < pass.Number(scarfArea, t.subject)*(1-slopeSlack):
 				f.Severity = diag.Advice
 				f.Message = fmt.Sprintf("a scarf of %s has a glued face of about %s times its section: ten times is wanted", oneIn(n), number(n))
 			default:

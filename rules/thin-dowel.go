@@ -48,19 +48,19 @@ frame leaf {
 	Figures: []*Figure{dowelThird, dowelStep},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for m, e := range joinedBy(p, plan.Dowel) {
-			dowel, subject := e.Joint.Hardware.To, plan.PathOf(m)
+		for t := range joinedBy(p, plan.Dowel) {
+			dowel := t.Joint.Hardware.To
 			if dowel == nil || !dowel.Thick.Known() {
 				continue
 			}
-			thin, ok := thinner(p.Cuts().Of(e))
-			third := fraction(thin, pass.Number(dowelThird, subject))
-			if !ok || wood.Over(dowel.Thick.Length+pass.Length(dowelStep, subject), third) {
+			thin, ok := thinner(p.Cuts().Of(t.End))
+			third := fraction(thin, pass.Number(dowelThird, t.subject))
+			if !ok || wood.Over(dowel.Thick.Length+pass.Length(dowelStep, t.subject), third) {
 				continue
 			}
 			f := diag.Finding{
-				Subject: subject,
-				Span:    fastenerSpan(e.Joint),
+				Subject: t.subject,
+				Span:    fastenerSpan(t.Joint),
 				Message: fmt.Sprintf("a dowel %s thick is less than a third of wood %s thick: take one from %s to %s", p.ShowSaid(dowel.Thick), p.Show(thin),
 					p.Show(upTo(p, third-p.Tape.Tolerance())), p.Show(p.Tape.Floor(thin/2))),
 				Working: p.Paper().Start(third, "wanted at least in wood "+p.Show(thin)+" thick").

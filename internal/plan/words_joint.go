@@ -135,6 +135,7 @@ var ofKind = map[[2]string]string{
 	{ShelfPin, "hardware"}:     "which pin",
 	{ShelfPin, "deep"}:         "how deep its holes in the mate are",
 	{Knob, "hardware"}:         "which knob",
+	{Knob, "deep"}:             "how deep its hole in the end itself is",
 	{Hook, "hardware"}:         "which hook",
 	{Magnet, "hardware"}:       "which magnet",
 	{DropIn, "deep"}:           "how deep its place in the mate is",
