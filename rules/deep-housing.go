@@ -2,8 +2,10 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
 	"plancheck/internal/diag"
+	"plancheck/internal/plan"
 	"plancheck/internal/wood"
 	"plancheck/lang"
 )
@@ -19,7 +21,7 @@ var deepHousing = &Rule{
 	Doc: `A side is as strong as what is left behind its deepest dado: one that is cut through two thirds of its thickness bends or
 breaks there when the case is lifted.
 
-Cut housings and dados a third deep, and no more than half. One as deep as the wood is thick cuts it in two: that is an error.`,
+Cut housings and dados, and the slots for what is dropped in, a third deep, and no more than half. One as deep as the wood is thick cuts it in two: that is an error.`,
 	Sources: `Common practice, no source.`,
 	Sound:   `Dados of just half the side, in a case and in the sides of a drawer.`,
 	Bad: `wood pine { species "eastern white pine" ; sawn flat }
@@ -51,7 +53,7 @@ case books {
 	Figures: []*Figure{housingDeepest},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for h := range housings(p, acrossWood...) {
+		for h := range housings(p, append(slices.Clone(acrossWood), plan.DropIn)...) {
 			if !h.Deep.Known() || !h.mate.Known() {
 				continue
 			}

@@ -44,6 +44,11 @@ type piece struct {
 	thick plan.Length // the way the screw goes
 }
 
+// stops reports whether a screw is known not to come out of a piece.
+func (p piece) stops(screw *plan.Fastener) bool {
+	return p.thick.Known() && screw.Long.Known() && !wood.Over(screw.Long.Length, p.thick.Length)
+}
+
 // driven is a screw, or several alike, through one thing into another.
 type driven struct {
 	of                 *plan.Fastener
@@ -87,17 +92,17 @@ func screws(p *plan.Plan) iter.Seq[*driven] {
 			if touch {
 				thickA, thickB = woodAlong(a, axis), woodAlong(b, axis)
 			}
-			// A screw goes through the thinner of the two, and into a top from below.
-			if a.Over != nil || b.Over == nil && thickA.Known() && thickB.Known() && thickB.Length < thickA.Length {
-				a, b, thickA, thickB = b, a, thickB, thickA
-			}
 			for _, w := range f.With {
 				if w.Word != "screw" || w.Of.To == nil {
 					continue
 				}
+				through, into := piece{a, thickA}, piece{b, thickB}
+				if a.Over != nil || b.Over == nil && through.stops(w.Of.To) && !into.stops(w.Of.To) {
+					through, into = into, through // a top is screwed from below, and a shelf through its side
+				}
 				d := &driven{
 					of: w.Of.To, subject: f.A.To.Path, span: w.Span, drawn: touch, glued: len(f.Glue) > 0,
-					through: piece{a, thickA}, into: piece{b, thickB}, endGrain: touch && isSolid(b) && b.Grain == axis,
+					through: through, into: into, endGrain: touch && isSolid(into.Member) && into.Grain == axis,
 					pilot: w.Pilot, counterbore: w.Counterbore.Or(0), fastened: fixedPiece(f.A), with: w,
 				}
 				if !yield(d) {

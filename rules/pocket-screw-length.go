@@ -59,9 +59,9 @@ frame face {
 			if !ok || !wood.Under(of.Long.Length, least-off) && !wood.Over(of.Long.Length, most+off) {
 				continue
 			}
-			wanted := p.Show(least)
+			wanted := p.Tape.Nearest(least)
 			if least != most {
-				wanted += " or " + p.Show(most)
+				wanted += " or " + p.Tape.Nearest(most)
 			}
 			pass.Report(diag.Finding{
 				Subject: t.subject,

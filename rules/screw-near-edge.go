@@ -43,7 +43,7 @@ case box {
   wide 24 ; high 30 ; deep 10
   across {
     side left
-    down { top lid { joint screw no10 at 2, 8 pilot 1/8 } ; open ; bottom floor { joint dado deep 1/4 } }
+    down { top lid { joint screw no10 at 2, 8 } ; open ; bottom floor { joint dado deep 1/4 } }
     side right
   }
 }
@@ -138,7 +138,11 @@ func (n *near) judge(pass *Pass, d *driven, thick wood.Length) {
 	p := pass.Plan
 	f := diag.Finding{Subject: d.subject, Span: d.span}
 	times := pass.Number(screwBored, d.subject)
-	if wood.Under(n.at, fraction(thick, times)) {
+	slack := wood.Length(0)
+	if d.pilot.Said() {
+		slack = p.Tape.Tolerance()
+	}
+	if wood.Under(n.at+slack, fraction(thick, times)) {
 		f.Message = fmt.Sprintf("%s stands %s from the %s of %s and may split it: %s is wanted", screwName(p, d.of), p.Show(n.at), n.face, n.of, p.Show(upTo(p, fraction(thick, times))))
 		f.Fixes = []diag.Fix{{Title: "move it in, or take a thinner screw"}}
 	} else {

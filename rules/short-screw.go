@@ -57,8 +57,11 @@ fix cleat to post { screw no8 x 3 }
 	Check: func(pass *Pass) {
 		p := pass.Plan
 		for d := range screws(p) {
-			first, second := d.through.thick, d.into.thick
-			of := d.into.Of.Material.To
+			through, into := d.through, d.into
+			if d.end == nil && through.thick.Known() && into.thick.Known() && into.thick.Length < through.thick.Length {
+				through, into = into, through // it may as well come from the other side
+			}
+			first, second, of := through.thick, into.thick, into.Of.Material.To
 			if d.glued || of == nil || !d.of.Long.Known() || !d.counterbore.Known() || !first.Known() {
 				continue
 			}
@@ -71,7 +74,7 @@ fix cleat to post { screw no8 x 3 }
 			least = min(least, fraction(first.Length-d.counterbore.Length, pass.Number(threadTimes, d.subject)))
 			holds := min(goes, d.of.Thread.Or(long).Length)
 			longer := goes + pass.Length(screwStep, d.subject) + screwTip.Length
-			if !wood.Under(holds, least) || goes > 0 && (d.into.Over != nil || second.Known() && wood.Over(longer, second.Length)) {
+			if !wood.Under(holds, least) || goes > 0 && (into.Over != nil || second.Known() && wood.Over(longer, second.Length)) {
 				continue
 			}
 			f := diag.Finding{Subject: d.subject, Span: d.span, Notes: screwNotes(d.of)}
@@ -85,10 +88,10 @@ fix cleat to post { screw no8 x 3 }
 				f.Severity = diag.Error
 				f.Message = fmt.Sprintf("a screw %s long does not come out of the first piece, which is %s thick", p.ShowSaid(d.of.Long), p.Show(first.Length))
 			case goes > holds:
-				f.Message = fmt.Sprintf("a screw with %s of thread holds little in %s: %s is wanted", p.ShowSaid(d.of.Thread), titled(&d.into.Item), p.Show(least))
+				f.Message = fmt.Sprintf("a screw with %s of thread holds little in %s: %s is wanted", p.ShowSaid(d.of.Thread), titled(&into.Item), p.Show(least))
 				paper.Versus(d.of.Thread.Length, "is threaded")
 			default:
-				f.Message = fmt.Sprintf("a screw %s long goes only %s into %s: %s is wanted", p.ShowSaid(d.of.Long), p.Show(goes), titled(&d.into.Item), p.Show(least))
+				f.Message = fmt.Sprintf("a screw %s long goes only %s into %s: %s is wanted", p.ShowSaid(d.of.Long), p.Show(goes), titled(&into.Item), p.Show(least))
 			}
 			if s := of.Species; of.Kind == plan.Solid && s != nil && s.SG.Known() && !d.endGrain && goes > 0 && d.of.Diameter().Known() {
 				paper.Remark(pulled(p, s.SG.Value, d.of.Diameter().Length))

@@ -73,14 +73,21 @@ fix cleat to post { screw no8 x 3 { pilot 7/64 } }
 				continue
 			}
 			root := wood.ScrewRoot(shank.Length)
-			f.Working = p.Paper().Start(shank.Length, "the screw").Minus(shank.Length-root, "its thread").Equals("its root").
-				Versus(drill, "stated").Working()
+			f.Working = p.Paper().Start(shank.Length, "the screw").Minus(shank.Length-root, "its thread").Equals("its root").Working()
 			if said {
-				f.Fixes = []diag.Fix{{Title: "write `pilot " + p.Show(most) + "`"}}
+				f.Fixes = []diag.Fix{{Title: "write `pilot " + drillSize(p, most) + "`"}}
 			}
 			pass.Report(f)
 		}
 	},
+}
+
+// drillSize is the drill nearest to a size: in sixty-fourths of an inch, or half millimetres.
+func drillSize(p *plan.Plan, l wood.Length) string {
+	if p.Tape.Metric {
+		return wood.Tape{Metric: true, Mark: wood.Millimetre / 2}.Nearest(l)
+	}
+	return wood.Tape{Mark: wood.Inch / 64}.Nearest(l)
 }
 
 // pilot is how thick the pilot hole of a screw may be; said is false where nothing tells the wood.
