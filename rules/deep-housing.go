@@ -57,19 +57,22 @@ case books {
 			if !h.Deep.Known() || !h.mate.Known() {
 				continue
 			}
-			deep, kind := h.Deep.Length, "a "+spoken(h.Kind.Is)
+			deep, kind := h.Deep.Length, spoken(h.Kind.Is)
+			if h.Kind.Is == plan.DropIn {
+				kind = "slot"
+			}
 			most := fraction(h.mate.Length, pass.Number(housingDeepest, h.subject))
 			f := diag.Finding{Subject: h.subject, Span: h.Deep.Span}
 			switch {
 			case !wood.Under(deep, h.mate.Length):
 				f.Severity = diag.Error
-				f.Message = fmt.Sprintf("%s %s deep cuts through wood %s thick", kind, p.ShowSaid(h.Deep), p.Show(h.mate.Length))
+				f.Message = fmt.Sprintf("a %s %s deep cuts through wood %s thick", kind, p.ShowSaid(h.Deep), p.Show(h.mate.Length))
 			case wood.Over(deep, most):
-				f.Message = fmt.Sprintf("%s %s deep in wood %s thick leaves too little behind it: a third is enough", kind, p.ShowSaid(h.Deep), p.Show(h.mate.Length))
+				f.Message = fmt.Sprintf("a %s %s deep in wood %s thick leaves too little behind it: a third is enough", kind, p.ShowSaid(h.Deep), p.Show(h.mate.Length))
 			default:
 				continue
 			}
-			f.Working = h.left(p, deep, spoken(h.Kind.Is)).Versus(h.mate.Length-most, "wanted at least").Working()
+			f.Working = h.left(p, deep, kind).Versus(h.mate.Length-most, "wanted at least").Working()
 			if third := p.Tape.Floor(h.mate.Length / 3); third > 0 {
 				f.Fixes = []diag.Fix{{Title: "write `deep " + cutTo(p, h.Deep.Span, third) + "`, about a third"}}
 			}
