@@ -21,7 +21,7 @@ var deepHousing = &Rule{
 	Doc: `A side is as strong as what is left behind its deepest dado: one that is cut through two thirds of its thickness bends or
 breaks there when the case is lifted.
 
-Cut housings and dados, and the slots for what is dropped in, a third deep, and no more than half. One as deep as the wood is thick cuts it in two: that is an error.`,
+Cut housings and dados, a third deep, and no more than half. One as deep as the wood is thick cuts it in two: that is an error, as it is of the slot for what is dropped in.`,
 	Sources: `Common practice, no source.`,
 	Sound:   `Dados of just half the side, in a case and in the sides of a drawer.`,
 	Bad: `wood pine { species "eastern white pine" ; sawn flat }
@@ -67,7 +67,7 @@ case books {
 			case !wood.Under(deep, h.mate.Length):
 				f.Severity = diag.Error
 				f.Message = fmt.Sprintf("a %s %s deep cuts through wood %s thick", kind, p.ShowSaid(h.Deep), p.Show(h.mate.Length))
-			case wood.Over(deep, most):
+			case h.Kind.Is != plan.DropIn && wood.Over(deep, most): // what is dropped in holds little
 				f.Message = fmt.Sprintf("a %s %s deep in wood %s thick leaves too little behind it: a third is enough", kind, p.ShowSaid(h.Deep), p.Show(h.mate.Length))
 			default:
 				continue
