@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"iter"
 	"math"
 
 	"plancheck/internal/diag"
@@ -70,16 +71,8 @@ frame mirror {
 				corners[i] = c
 			}
 		}
-		for e := range ends(pass.Plan) {
-			m, ok := e.Of.(*plan.Member)
-			if ok && e.Joint.Kind.Is == plan.Mitre && len(e.Mates) == 1 && e.Mates[0].Flat == m.Flat { // else through the thickness, which hardly moves
-				add(mitre{a: m, b: e.Mates[0], joint: e.Joint, angle: 45})
-			}
-		}
-		for _, a := range pass.Plan.Assemblies {
-			if r := a.Rail; r != nil && a.Joint != nil && a.Joint.Kind.Is == plan.Mitre {
-				add(mitre{a: r, b: r, joint: a.Joint, angle: 180 / float64(max(a.Sides.Or(4), 3))})
-			}
+		for c := range mitres(pass.Plan) {
+			add(c)
 		}
 		for _, c := range corners {
 			c.judge(pass)
@@ -96,6 +89,26 @@ type mitre struct {
 	moves wood.Movement // of a
 	wide  wood.Length   // by which the width of a moves
 	gap   wood.Length   // by which the corner opens
+}
+
+// mitres ranges over the corners of frames that are mitred across the widths of their members.
+func mitres(p *plan.Plan) iter.Seq[mitre] {
+	return func(yield func(mitre) bool) {
+		for e := range ends(p) {
+			m, ok := e.Of.(*plan.Member)
+			ok = ok && e.Joint.Kind.Is == plan.Mitre && len(e.Mates) == 1 && e.Mates[0].Flat == m.Flat // else through the thickness, which hardly moves
+			if ok && !yield(mitre{a: m, b: e.Mates[0], joint: e.Joint, angle: 45}) {
+				return
+			}
+		}
+		for _, a := range p.Assemblies {
+			r := a.Rail
+			ok := r != nil && a.Joint != nil && a.Joint.Kind.Is == plan.Mitre
+			if ok && !yield(mitre{a: r, b: r, joint: a.Joint, angle: 180 / float64(max(a.Sides.Or(4), 3))}) {
+				return
+			}
+		}
+	}
 }
 
 // opens works out how far a corner opens; false where that is not known. Each member turns by its

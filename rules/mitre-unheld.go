@@ -39,7 +39,7 @@ is silent where "mitre-opens" speaks, on frames that a glued sheet ties together
 			}
 		}
 		for c := range mitres(p) {
-			if c.moves(p) && wood.Over(c.gap(p), pass.Length(mitreShows, plan.PathOf(c.a))) {
+			if c.opens(p) && wood.Over(c.gap, pass.Length(mitreShows, plan.PathOf(c.a))) {
 				quiet[c.a.In] = true // that it opens, and wants a spline, is said
 			}
 		}
@@ -59,7 +59,7 @@ is silent where "mitre-opens" speaks, on frames that a glued sheet ties together
 
 // unheld reports a mitre of an assembly into which nothing is let, once for each line that says it.
 func unheld(pass *Pass, a *plan.Assembly, j *plan.Joint, seen map[saying]bool) {
-	if j.Dry.On || (mitre{joint: j}).held() || again(seen, j.Span, a) {
+	if j.Dry.On || (&mitre{joint: j}).held() || again(seen, j.Span, a) {
 		return
 	}
 	f := diag.Finding{
