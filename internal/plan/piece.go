@@ -52,7 +52,8 @@ type Plan struct {
 	title Text
 	tape  Length
 
-	cuts lazy[*Cuts] // see Cuts
+	cuts    lazy[*Cuts] // see Cuts
+	weights lazy[map[*Assembly]weighed]
 }
 
 // AssemblyKind is frame, case or assembly.
