@@ -21,7 +21,7 @@ var deepHousing = &Rule{
 	Doc: `A side is as strong as what is left behind its deepest dado: one that is cut through two thirds of its thickness bends or
 breaks there when the case is lifted.
 
-Cut housings and dados, a third deep, and no more than half. One as deep as the wood is thick cuts it in two: that is an error, as it is of the slot for what is dropped in.`,
+Cut housings and dados a third deep, and no more than half. One as deep as the wood is thick cuts it in two: that is an error, as it is of the slot for what is dropped in.`,
 	Sources: `Common practice, no source.`,
 	Sound:   `Dados of just half the side, in a case and in the sides of a drawer.`,
 	Bad: `wood pine { species "eastern white pine" ; sawn flat }
