@@ -67,19 +67,10 @@ case chest {
 	},
 }
 
-// inDepth is how much of a drawer whose depth is stated stands in its opening: all of it, but for
-// a front that laps over the case.
+// inDepth is how much of a drawer whose depth is stated stands in its opening.
 func inDepth(d *plan.Drawer) plan.Length {
-	overlay := d.Fit.Kind.Is == "overlay"
-	applied := d.FrontAs != nil && d.FrontAs.Applied.On
-	in := d.Box[plan.Behind]
-	switch {
-	case !d.Long.Known() && !d.Deep.Known():
+	if !d.Long.Known() && !d.Deep.Known() {
 		return plan.Length{}
-	case overlay && !applied:
-		return d.Long
-	case applied && !overlay && in.Known() && d.Front != nil && d.Front.Size.Thick.Known():
-		in.Length += d.Front.Size.Thick.Length
 	}
-	return in
+	return depthInside(d)
 }

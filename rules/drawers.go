@@ -4,6 +4,8 @@ package rules
 
 import (
 	"fmt"
+	"iter"
+	"slices"
 	"strings"
 
 	"plancheck/internal/diag"
@@ -65,18 +67,9 @@ func onRunners(d *plan.Drawer) bool {
 
 // hasStick reports whether a thing is a stick of one of some words, or holds one.
 func hasStick(n plan.Node, words ...string) bool {
-	switch n := n.(type) {
-	case *plan.Member:
-		for _, w := range words {
-			if n.Word == w {
-				return true
-			}
-		}
-	case *plan.List:
-		for _, inner := range n.Items {
-			if hasStick(inner, words...) {
-				return true
-			}
+	for inner := range nearDrawer(n) {
+		if m, ok := inner.(*plan.Member); ok && slices.Contains(words, m.Word) {
+			return true
 		}
 	}
 	return false
@@ -127,3 +120,69 @@ func bottomOf(d *plan.Drawer) plan.DrawerBottom {
 
 // backGrooved reports whether the back is grooved for the bottom, as the sides are.
 func backGrooved(d *plan.Drawer) bool { return d.BackAs != nil && d.BackAs.Back.Is == "grooved" }
+
+// mostNear bounds the work on one drawer: of what lies beside it so many things are looked at.
+const mostNear = 200
+
+// nearDrawer ranges over something beside a drawer and all that stands in it, in order.
+func nearDrawer(n plan.Node) iter.Seq[plan.Node] {
+	return func(yield func(plan.Node) bool) {
+		left := mostNear
+		var walk func(plan.Node) bool
+		walk = func(n plan.Node) bool {
+			if left--; left < 0 || !yield(n) {
+				return false
+			}
+			if l, ok := n.(*plan.List); ok {
+				for _, inner := range l.Items {
+					if !walk(inner) {
+						return false
+					}
+				}
+			}
+			return true
+		}
+		if n != nil {
+			walk(n)
+		}
+	}
+}
+
+// doorsBefore ranges over the doors that stand before a drawer.
+func doorsBefore(d *plan.Drawer) iter.Seq[*plan.Door] {
+	return func(yield func(*plan.Door) bool) {
+		for n := plan.Neighbour(d, plan.Front); n != nil; n = plan.Neighbour(n, plan.Front) {
+			for inner := range nearDrawer(n) {
+				door, ok := inner.(*plan.Door)
+				if ok && shareRoom(door.Cell[plan.Across], d.Cell[plan.Across]) && shareRoom(door.Cell[plan.Down], d.Cell[plan.Down]) && !yield(door) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// shareRoom reports whether two places are known and share more than a touch.
+func shareRoom(a, b plan.Extent) bool {
+	return a.Known() && b.Known() && wood.Under(max(a.From, b.From), min(a.To(), b.To()))
+}
+
+// depthInside is how much of a drawer's depth stands in its opening: all of it, but for a front that
+// laps over the case.
+func depthInside(d *plan.Drawer) plan.Length {
+	in := d.Box[plan.Behind]
+	overlay, applied := d.Fit.Kind.Is == "overlay", d.Inner != nil
+	if overlay == applied || d.Front == nil {
+		return in
+	}
+	thick := d.Front.Size.Thick
+	if !in.Known() || !thick.Known() {
+		return plan.Length{}
+	}
+	if applied {
+		in.Length += thick.Length
+	} else {
+		in.Length -= thick.Length
+	}
+	return in
+}

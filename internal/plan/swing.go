@@ -78,7 +78,9 @@ func (s Swing) Corner(x, y wood.Length, degrees float64) (wood.Length, wood.Leng
 }
 
 // Covers is how much of its opening a leaf still covers when it stands open: nothing where it stands clear.
+// Short of a right angle it is the free edge that stands farthest in.
 func (s Swing) Covers() wood.Length {
-	x, _ := s.Corner(0, s.Thick, s.Opens.Or(90))
-	return max(0, x+s.Gap)
+	hinge, _ := s.Corner(0, s.Thick, s.Opens.Or(90))
+	free, _ := s.Corner(s.Wide, s.Thick, s.Opens.Or(90))
+	return max(0, hinge+s.Gap, free+s.Gap)
 }
