@@ -25,6 +25,7 @@ func FuzzCommand(f *testing.F) {
 		for _, line := range []string{
 			"check -", "check --format json -", "cutlist -", "cutlist --format csv -", "cutlist --format json -",
 			"setups -", "setups --format csv -", "setups --format json -",
+			"hardware -", "hardware --format csv -", "hardware --format json -",
 			"fmt -", "fmt --diff -",
 		} {
 			code, out, stderr := command(t, text, strings.Fields(line)...)

@@ -134,8 +134,9 @@ type Cut struct {
 	Enters Face    // the face from which it is cut in; of what stands, the end that it stands out from
 	Open   [6]bool // by Face: where it comes out on purpose
 	For    Purpose
-	Use    *Member // the member as which its blank takes it; nil in what is no member
-	Times  int     // how many uses of its part in one assembly take it; else 1
+	With   *FixingPart // of what fastens two things: for which line of it
+	Use    *Member     // the member as which its blank takes it; nil in what is no member
+	Times  int         // how many uses of its part in one assembly take it; else 1
 
 	lie *lie // how its blank lies where it is cut
 	by  *way // to the mate in which it is, from the end that it holds
@@ -237,6 +238,10 @@ func (c *Cuts) All() iter.Seq[*Cut] {
 		}
 	}
 }
+
+// Made are all cuts in the order in which they were placed: those of a part's alike uses stand each by
+// itself, not once with their number as in All.
+func (c *Cuts) Made() []*Cut { return c.made }
 
 // Known reports whether the whole place of a cut is known.
 func (c *Cut) Known() bool { return c.At[Long].Known() && c.At[Wide].Known() && c.At[Thick].Known() }

@@ -28,7 +28,7 @@ func (c *cutter) door(d *Door) {
 			at = Lower
 		}
 		body := use.Latch.Body // wide x high x deep
-		for _, along := range d.along(use, at) {
+		for _, along := range d.Along(use, at) {
 			var box Box
 			depth := begin(body.Long)
 			box[Down-at.Axis()] = about(along, body.Wide)
@@ -60,9 +60,16 @@ func (d *Door) Thick() Length {
 	return Length{}
 }
 
-// along is where a piece of hardware sits along an edge: the middle of each, as extents of no
-// size on the axis along which the edge runs. Unsaid places are unknown.
-func (d *Door) along(use *HardwareUse, edge Side) []Extent {
+// Hung is the edge at which a door is hung; false where it swings on none of its four.
+func (d *Door) Hung() (Side, bool) {
+	side, known := hinged[d.Hang.Is]
+	return side, known
+}
+
+// Along is where a piece of hardware sits along an edge: the middle of each, as extents of no
+// size on the axis along which the edge runs, from the leaf's upper or left end. Unsaid places are
+// unknown.
+func (d *Door) Along(use *HardwareUse, edge Side) []Extent {
 	size, far := d.Size[1], true // from the lower end
 	if edge.Axis() == Down {
 		size, far = d.Size[0], false
@@ -124,7 +131,7 @@ func (d *Door) insideRails() (upper, lower Length) {
 // hinge places a hinge's cuts in the leaf, and its gain in what the door hangs on.
 func (c *cutter) hinge(d *Door, use *HardwareUse, hung Side) {
 	h := use.Hinge
-	for _, along := range d.along(use, hung) {
+	for _, along := range d.Along(use, hung) {
 		var box Box
 		axis := Down - hung.Axis()
 		switch h.Kind.Is {

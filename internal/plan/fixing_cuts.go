@@ -35,6 +35,7 @@ func (c *cutter) fixing(f *Fixing) {
 		if w.Of.To == nil || w.Word == "button" {
 			continue
 		}
+		from := len(c.made)
 		for _, at := range w.places() {
 			hole := func(size Length) (box Box) {
 				box[l.axis[Long]] = l.inAssembly(Long, s.read(Long, round(at[0], size)))
@@ -43,6 +44,9 @@ func (c *cutter) fixing(f *Fixing) {
 			}
 			size := w.Of.To.Diameter()
 			s.fastened(f, w, hole(size), hole(or(w.Pilot, size)))
+		}
+		for _, cut := range c.made[from:] {
+			cut.With = w
 		}
 	}
 }

@@ -209,13 +209,13 @@ func each(uses []*HardwareUse) (kilograms float64) {
 		case u.Rod != nil:
 			one = u.Rod.Weighs
 		}
-		kilograms += one.Or(0) * float64(u.number())
+		kilograms += one.Or(0) * float64(u.Number())
 	}
 	return kilograms
 }
 
-// number is how many of a piece of hardware are used: as said, else a pair of hinges, and one of all else.
-func (u *HardwareUse) number() int {
+// Number is how many of a piece of hardware are used: as said, else a pair of hinges, and one of all else.
+func (u *HardwareUse) Number() int {
 	switch {
 	case u.Count.Known():
 		return u.Count.N

@@ -145,11 +145,17 @@ func piecesOf(pieces map[*plan.Assembly]int, c *plan.Cut) int {
 		in = f.Door.In
 	case f.Drawer != nil:
 		in = f.Drawer.In
+	case f.Top != nil:
+		in = f.Top.In
 	}
-	if in == nil {
-		return 1
+	n := 1
+	if in != nil {
+		n = pieces[in]
 	}
-	return pieces[in]
+	if c.For.Top != nil && c.Kind != plan.CutTongue { // at both breadboard ends alike
+		n *= 2
+	}
+	return n
 }
 
 // ways are the two dimensions in which a cut does not go in: across which the cutter cuts, and along
@@ -224,6 +230,8 @@ func partOf(c *plan.Cut) (in, name string) {
 		return "", plan.PathOf(of)
 	case *plan.BoxPart:
 		return plan.PathOf(of.Drawer), of.Name
+	case plan.BreadboardEnd:
+		return plan.PathOf(of.Top), "breadboard ends"
 	case *plan.Door:
 		return plan.PathOf(of.In), nameOf(&of.Item) + " leaf"
 	case plan.Node:

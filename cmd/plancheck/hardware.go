@@ -1,0 +1,44 @@
+package main
+
+// plancheck hardware: what to buy for a piece, and where each sits.
+
+import (
+	"github.com/spf13/cobra"
+
+	"plancheck/internal/plan"
+	"plancheck/internal/report"
+)
+
+func newHardware(s *streams) *cobra.Command {
+	cmd := &cobra.Command{
+		Use:   "hardware PATH",
+		Short: "list what hardware to buy, and where each piece sits",
+		Long: `List the hardware of a piece, what to buy with its figures and how many, and where each piece sits,
+ready to be marked out: measured from a named edge or end to the middle of the piece or of its
+hole, with what is cut for it and how deep.
+
+What several parts have alike stands on one line. Slides are counted in pairs. Wood screws that come
+with a hinge or a slide are counted only where the plan fastens something with them. A place that
+the plan does not give stands as ?; where on the case a slide is screwed, its maker's sheet says.
+
+A plan with errors still gets its list, with a line on top that says so, and exit code 1.`,
+		Example: `  plancheck hardware cabinet.plan
+  plancheck hardware --format csv cabinet.plan > hardware.csv`,
+		Args:              oneArg("hardware"),
+		ValidArgsFunction: planFiles,
+	}
+	format := choose(cmd, "format", "text", "text (the default), csv for a spreadsheet, json for programs", "text", "csv", "json")
+	cmd.RunE = func(_ *cobra.Command, paths []string) error {
+		return listOf(s, paths[0], func(p *plan.Plan, errors int) error {
+			rows := report.HardwareList(p)
+			switch format.is {
+			case "csv":
+				return report.HardwareCSV(s.out, p, rows)
+			case "json":
+				return report.HardwareJSON(s.out, p, rows, errors)
+			}
+			return report.HardwareText(s.out, p, rows, errors)
+		})
+	}
+	return cmd
+}
