@@ -365,6 +365,9 @@ func (s *Slot) takes(v *lang.Expr) bool {
 	case AFigure:
 		return numeric(v) && (v.Op != lang.Number || s.measures(v.Qty.Unit.Dim()))
 	case APair, ASize3:
+		if v.Op == lang.Number && v.Qty.Unit.Dim() != lang.Length && v.Qty.Unit.Dim() != lang.Plain {
+			return false
+		}
 		return numeric(v) || v.Op == lang.Sized && numeric(&v.Args[0])
 	case ALengths:
 		return numeric(v) || v.Op == lang.List && numeric(&v.Args[0])
