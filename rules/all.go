@@ -168,6 +168,7 @@ var All = []*Rule{
 	unusedAllow,
 	unusedName,
 	veneerThickness,
+	warpsTooFar,
 	weakSpline,
 	wedgeKerfDeep,
 	wedgeKerfPlace,

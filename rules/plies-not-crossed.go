@@ -83,7 +83,7 @@ func reportSlanted(pass *Pass, m *plan.Material, i int, mirrored bool) {
 		Message: fmt.Sprintf("%s of layup %s lies at %s to %s: the panel %s where plies neither cross at right angles nor lie parallel",
 			plyNamed(m, i), quote(m.Name.Text), degrees(by), plyNamed(m, i-1), does),
 		Notes:   []diag.Note{{Span: m.Plies[i-1].Of.Span, Message: "its neighbour stands here"}},
-		Working: predicted(pass.Plan, m),
+		Working: predicted(pass, m),
 		Fixes:   []diag.Fix{{Title: "lay it along or across"}},
 	})
 }
@@ -95,7 +95,7 @@ func reportTurned(pass *Pass, m *plan.Material, pairs []unlikeness, off float64)
 		Span:    m.Plies[first.back].Of.Span,
 		Message: fmt.Sprintf("%s of layup %s runs across the grain of %s, its mirror", plyNamed(m, first.back), quote(m.Name.Text), plyNamed(m, first.face)),
 		Notes:   []diag.Note{{Span: m.Plies[first.face].Of.Span, Message: "its mirror stands here"}},
-		Working: predicted(pass.Plan, m),
+		Working: predicted(pass, m),
 		Fixes:   []diag.Fix{{Title: fmt.Sprintf("turn %s to run as %s does", plyNamed(m, first.back), plyNamed(m, first.face))}},
 	}
 	if n := layers(m, off); n > 0 && n%2 == 0 {

@@ -5,7 +5,6 @@ import (
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
-	"plancheck/internal/wood"
 	"plancheck/lang"
 )
 
@@ -40,7 +39,7 @@ plies that differ is a warning.
 
 Lay a ply like the face's on the back, in a cheaper leaf of a wood that swells alike if nobody sees it; press both with one glue
 on one day ("glue" and "pressing" of a ply say otherwise); and press all plies at the moisture that the piece will have in use. The working shows how far the panel would stand off at the dry and the humid end of the year, over the
-size of what is made of it. That is an upper guide: the theory is linear and has no creep in it.
+size of what is made of it, and what its use allows (see warps-too-far). That is an upper guide: the theory is linear and has no creep in it.
 
 Plies that cross wrongly and are otherwise alike are found by plies-not-crossed.`,
 	Sources: `That a panel is flat where its stresses balance, and warps the less the nearer it is pressed to the moisture of its use: F. L.
@@ -93,7 +92,7 @@ func reportBare(pass *Pass, m *plan.Material, veneer int) {
 		Severity: diag.Error,
 		Span:     m.Plies[veneer].Of.Span,
 		Message:  fmt.Sprintf("layup %s has a veneer on its %s, %s, and none on its %s", quote(m.Name.Text), side, plyNamed(m, veneer), bare),
-		Working:  predicted(pass.Plan, m),
+		Working:  predicted(pass, m),
 		Fixes:    []diag.Fix{{Title: fmt.Sprintf("lay one like it on the %s: `ply %s`", bare, sayPly(m.Plies[veneer]))}},
 	})
 }
@@ -121,7 +120,7 @@ func reportUnlike(pass *Pass, m *plan.Material) {
 		Span:    m.Plies[first.back].Of.Span,
 		Message: fmt.Sprintf("%s of layup %s is not like %s, its mirror: %s", plyNamed(m, first.back), quote(m.Name.Text),
 			plyNamed(m, first.face), join(first.saysAll())),
-		Working: predicted(p, m),
+		Working: predicted(pass, m),
 	}
 	f.Notes = append(f.Notes, diag.Note{Span: m.Plies[first.face].Of.Span, Message: "its mirror stands here"})
 	for _, u := range all[1:] {
@@ -157,52 +156,4 @@ func (u unlikeness) ofAll() []string {
 		return append(u.of, "direction of the grain")
 	}
 	return u.of
-}
-
-// predicted is how far the largest warp of what is made of a layup stands off at both ends of
-// the year. It is empty where nothing of a known size is made of it, or the shelf lacks a figure.
-func predicted(p *plan.Plan, m *plan.Material) diag.Working {
-	pressed, ok := p.Pressed(m)
-	if !ok {
-		return nil
-	}
-	seasons := []struct {
-		name     string
-		moisture float64
-		strain   wood.Strain
-	}{{name: "at the driest", moisture: p.Climate.Dry.Moisture.Value}, {name: "at the most humid", moisture: p.Climate.Humid.Moisture.Value}}
-	for i := range seasons {
-		laminate, ok := pressed.At(seasons[i].moisture)
-		if ok {
-			seasons[i].strain, ok = laminate.Free()
-		}
-		if !ok {
-			return nil
-		}
-	}
-	var of plan.Workpiece
-	var most wood.Length
-	for w := range p.Workpieces() {
-		if w.Of != m || !w.Size.Long.Known() || !w.Size.Wide.Known() {
-			continue
-		}
-		for _, s := range seasons {
-			if warp := s.strain.Warp(w.Size.Long.Length, w.Size.Wide.Length).Worst(); warp > most {
-				most, of = warp, w
-			}
-		}
-	}
-	if of.Thing == nil {
-		return nil
-	}
-	working := diag.Working{{Label: fmt.Sprintf("how far %s, %s x %s, would stand out of flat:", of.Path, p.Show(of.Size.Long.Length), p.Show(of.Size.Wide.Length))}}
-	for _, s := range seasons {
-		off, how := s.strain.Warp(of.Size.Long.Length, of.Size.Wide.Length).InWords()
-		working = append(working, diag.Step{Value: p.Tape.About(off), Label: fmt.Sprintf("%s, %s%%: %s", s.name, number(s.moisture), how)})
-	}
-	working = append(working, diag.Step{Label: wood.LayupCaveat})
-	if rests := pressed.Footing().Weakness(); rests != "" {
-		working = append(working, diag.Step{Label: rests})
-	}
-	return working
 }

@@ -54,6 +54,7 @@ type Plan struct {
 
 	cuts    lazy[*Cuts] // see Cuts
 	weights lazy[map[*Assembly]weighed]
+	madeOf  lazy[map[*Material][]Workpiece] // see MadeOf
 }
 
 // AssemblyKind is frame, case or assembly.

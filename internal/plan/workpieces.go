@@ -11,6 +11,7 @@ type Workpiece struct {
 	Thing any // *Member, *Part, *Panel, *Door or *BoxPart
 	Of    *Material
 	Size  Size3
+	Leaf  bool // a part that is the leaf of a door; MadeOf says so
 }
 
 // Workpieces ranges over all of which the plan says what they are of. A member that is a part
@@ -20,7 +21,7 @@ func (p *Plan) Workpieces() iter.Seq[Workpiece] {
 		ok := true
 		add := func(thing any, of *Material, size Size3) {
 			if ok && of != nil {
-				ok = yield(Workpiece{PathOf(thing), thing, of, size})
+				ok = yield(Workpiece{Path: PathOf(thing), Thing: thing, Of: of, Size: size})
 			}
 		}
 		for _, part := range p.Parts {
@@ -54,4 +55,24 @@ func (p *Plan) Workpieces() iter.Seq[Workpiece] {
 			}
 		}
 	}
+}
+
+// MadeOf is what is made of a material and of a known size.
+func (p *Plan) MadeOf(m *Material) []Workpiece { return p.madeOf.get(p.sortWorkpieces)[m] }
+
+func (p *Plan) sortWorkpieces() map[*Material][]Workpiece {
+	leaves := make(map[any]bool)
+	for d := range AllOf[*Door](p) {
+		if d.Leaf.Part != nil {
+			leaves[d.Leaf.Part] = true
+		}
+	}
+	all := make(map[*Material][]Workpiece)
+	for w := range p.Workpieces() {
+		if w.Size.Long.Known() && w.Size.Wide.Known() {
+			w.Leaf = leaves[w.Thing]
+			all[w.Of] = append(all[w.Of], w)
+		}
+	}
+	return all
 }

@@ -45,8 +45,8 @@ func FlatnessOf(p *plan.Plan, m *plan.Material) (f Flatness, ok bool) {
 		f.Long, f.Wide = 600*wood.Millimetre, 600*wood.Millimetre
 	}
 	most := wood.Length(0)
-	for w := range p.Workpieces() {
-		if w.Of == m && w.Size.Long.Known() && w.Size.Wide.Known() && w.Size.Long.Length+w.Size.Wide.Length > most {
+	for _, w := range p.MadeOf(m) {
+		if w.Size.Long.Length+w.Size.Wide.Length > most {
 			most = w.Size.Long.Length + w.Size.Wide.Length
 			f.Of, f.Long, f.Wide = w.Path, w.Size.Long.Length, w.Size.Wide.Length
 		}
@@ -79,22 +79,10 @@ func FlatnessOf(p *plan.Plan, m *plan.Material) (f Flatness, ok bool) {
 }
 
 // Steps are what would bring the warp under half a mark of the tape, in words.
-func (f *Flatness) Steps(m *plan.Material) (said []string) {
+func (f *Flatness) Steps() []string {
+	said := []string{}
 	for _, s := range f.Balance.Steps {
-		if s.Add {
-			said = append(said, fmt.Sprintf("lay one more ply like ply %d, as ply %d", s.Like+1, s.Ply+1))
-			continue
-		}
-		text := fmt.Sprintf("make ply %d like ply %d, its mirror:", s.Ply+1, s.Like+1)
-		for _, of := range []struct {
-			is   bool
-			what string
-		}{{s.Moisture, "moisture"}, {s.Angle, "direction of the grain"}, {s.Thick, "thickness"}, {s.Material, "wood"}} {
-			if of.is {
-				text += " " + of.what + ","
-			}
-		}
-		said = append(said, text[:len(text)-1])
+		said = append(said, s.InWords())
 	}
 	return said
 }
@@ -155,7 +143,7 @@ func layupText(b *bufio.Writer, p *plan.Plan, m *plan.Material) {
 	} else {
 		fmt.Fprintf(b, "It is in balance: its plies mirror about the middle.\n")
 	}
-	for _, s := range f.Steps(m) {
+	for _, s := range f.Steps() {
 		fmt.Fprintf(b, "To balance it: %s.\n", Plain(s))
 	}
 	if len(f.Balance.Steps) > 0 {
@@ -211,7 +199,7 @@ func LayupJSON(w io.Writer, p *plan.Plan, layups []*plan.Material, errors int) e
 		if f, ok := FlatnessOf(p, m); ok {
 			l.Flat = &jsonFlat{
 				f.Of, sizeJSON(p, known(f.Long)), sizeJSON(p, known(f.Wide)), sizeJSON(p, known(f.Dry.Worst())), sizeJSON(p, known(f.Humid.Worst())),
-				f.Bends.BendAlong, f.Bends.BendAcross, f.Balance.Worst + 1, append([]string{}, f.Steps(m)...), f.Weakness,
+				f.Bends.BendAlong, f.Bends.BendAcross, f.Balance.Worst + 1, f.Steps(), f.Weakness,
 			}
 		}
 		out.Layups = append(out.Layups, l)

@@ -4,8 +4,10 @@ package wood
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
+	"strings"
 )
 
 // Panel is what a layup has to keep flat: its size, how far out of flat its use lets it come,
@@ -199,6 +201,23 @@ func (l Layup) opposite(i int) int {
 		return len(l) - i
 	}
 	return len(l) - 1 - i
+}
+
+// InWords says the step to a maker: "make ply 3 like ply 1, its mirror: thickness".
+func (s Step) InWords() string {
+	if s.Add {
+		return fmt.Sprintf("lay one more ply like ply %d, as ply %d", s.Like+1, s.Ply+1)
+	}
+	var of []string
+	for _, taken := range []struct {
+		is   bool
+		what string
+	}{{s.Moisture, "moisture"}, {s.Angle, "direction of the grain"}, {s.Thick, "thickness"}, {s.Material, "wood"}} {
+		if taken.is {
+			of = append(of, taken.what)
+		}
+	}
+	return fmt.Sprintf("make ply %d like ply %d, its mirror: %s", s.Ply+1, s.Like+1, strings.Join(of, ", "))
 }
 
 // taken is how many properties the step takes over.
