@@ -67,10 +67,16 @@ case chest {
 	},
 }
 
-// inDepth is how much of a drawer whose depth is stated stands in its opening.
+// inDepth is how much of a drawer whose depth is stated stands in its opening, and where that is stated.
 func inDepth(d *plan.Drawer) plan.Length {
-	if !d.Long.Known() && !d.Deep.Known() {
+	in := depthInside(d)
+	switch {
+	case d.Long.Known():
+		in.Span = d.Long.Span
+	case d.Deep.Known():
+		in.Span = d.Deep.Span
+	default:
 		return plan.Length{}
 	}
-	return depthInside(d)
+	return in
 }

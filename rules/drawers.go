@@ -86,13 +86,23 @@ type drawerAt struct {
 // drawerLine is the line that says a size of a drawer; that of its name where the size is worked out.
 func drawerLine(d *plan.Drawer, said plan.Length) diag.Span { return standing(d.Name.Span, said.Span) }
 
-// rewrite is the mend that writes a setting of a drawer anew. What `each` says of it, and what is built or
-// stands in a row, may be right for another drawer, and is left to the maker.
+// rewrite is the mend that writes a setting of a drawer anew, or says what can still be done with a drawer
+// that is cut. What `each` says of it, and what is built or stands in a row, may be right for another drawer, and is
+// left to the maker.
 func rewrite(p *plan.Plan, d *plan.Drawer, setting string, field func(*plan.Drawer) plan.Length, to wood.Length) diag.Fix {
 	said := field(d)
 	write := cutTo(p, said.Span, to)
+	alone := said.How == plan.Written && d.In.Build == nil && d.Row == "" && !saidOfEach(d, field)
+	size := map[string]string{"wide": "width", "high": "height"}[setting]
 	fix := diag.Fix{Title: fmt.Sprintf("write `%s %s`", setting, write)}
-	if said.How == plan.Written && d.In.Build == nil && d.Row == "" && !d.Made.On && !saidOfEach(d, field) {
+	switch {
+	case d.Made.On && size != "" && said.Length > to:
+		return takeOff(p, said.Length-to, size, setting, said.Span, to, alone)
+	case d.Made.On && setting == "slot":
+		fix.Title = "file the slot longer, and " + fix.Title
+	case d.Made.On:
+		fix.Title = fmt.Sprintf("make the box anew, with `%s %s`", setting, write)
+	case alone:
 		fix.Edits = []diag.Edit{{Span: said.Span, Text: write}}
 	}
 	return fix
