@@ -22,24 +22,27 @@ var (
 
 var leavesShort = &Rule{
 	Name: "leaves-short", Group: Layups, Severity: diag.Error,
-	Summary: "there are too few leaves of veneer for a set that is matched, or they are too short",
+	Summary: "there are too few leaves of veneer for what is laid with them, or they are too short",
 	Doc: `The last door is faced from another bundle, and everybody sees it. Leaves that are to match come from one log in the order in
 which they were sliced: count them before the first is cut. A face takes as many as its width and the trimming ask for; where the figure
 runs on from part to part, all widths count as one. The backs take leaves of their own, which need not match.
 
 Order more than the bare count, a quarter to a half more, since a leaf may be split. A book match takes its leaves in pairs: an odd number in
 one face leaves one without its mirror, which is a warning; lay one more, or allow it where the odd leaf is meant as the centre. A leaf hardly
-longer than its face is a warning too. The rule looks at each set that says "match book skin" and whose veneer says how wide its leaves are.`,
+longer than its face is a warning too. The rule looks at each set that says "match book skin" and whose veneer says how wide its leaves are.
+
+Then it counts all that is laid with a veneer in the whole plan, faces, backs and inner plies of every piece, against its leaves, where the
+veneer says how long, how wide and how many they are. Leaves are taken to be cut up as well as they can be, so that a real layout takes a few more.`,
 	Sources: `Arithmetic. That an order wants a quarter to a half more is from memory. See the figures.`,
-	Sound: `A face of 24 from four leaves of 7; fronts in a running match that take what their widths come to together; a set whose veneer says no
-size; a book match of two.`,
+	Sound: `A face of 24 from four leaves of 7, and its back from four; fronts in a running match that take what their widths come to together; a set whose veneer says no
+size; a book match of two; small faces of which several come from one leaf.`,
 	Bad: `veneer skin { species "black walnut" ; thick 1/42 ; long 60 ; wide 7 ; leaves 3 }
 sheet fibre { kind mdf ; thick 3/4 }
 layup face { ply skin along ; ply fibre ; ply skin along }
 part slab { of face ; long 48 ; wide 24 }
 set "top" { parts slab ; match slip skin }
 `,
-	Good: `veneer skin { species "black walnut" ; thick 1/42 ; long 60 ; wide 7 ; leaves 4 }
+	Good: `veneer skin { species "black walnut" ; thick 1/42 ; long 60 ; wide 7 ; leaves 8 }
 sheet fibre { kind mdf ; thick 3/4 }
 layup face { ply skin along ; ply fibre ; ply skin along }
 part slab { of face ; long 48 ; wide 24 }
@@ -51,11 +54,13 @@ set "top" { parts slab ; match slip skin }
 		for w := range pass.Plan.Workpieces() {
 			made[w.Thing] = w
 		}
+		said := make(map[*plan.Material]bool)
 		for _, s := range pass.Plan.Sets {
 			if skin := s.Skin.To; s.Name.Text != "" && s.Match.Is != "" && skin != nil && skin.Wide.Known() {
-				checkLeaves(pass, s, faces(s, made))
+				said[skin] = checkLeaves(pass, s, faces(s, made)) || said[skin]
 			}
 		}
+		checkAllLeaves(pass, said)
 	},
 }
 
@@ -98,13 +103,13 @@ func faces(s *plan.Set, made map[any]plan.Workpiece) []face {
 }
 
 // checkLeaves reports one fault of a set: too few leaves, leaves too short, or an odd number in a
-// face that is book-matched.
-func checkLeaves(pass *Pass, s *plan.Set, all []face) {
+// face that is book-matched. It says whether it did.
+func checkLeaves(pass *Pass, s *plan.Set, all []face) bool {
 	p, skin := pass.Plan, s.Skin.To
 	trim := skin.Trim.Or(pass.Length(leafTrim, skin.Name.Text)).Length
 	usable := skin.Wide.Length - 2*trim
 	if usable <= 0 || len(all) == 0 {
-		return
+		return false
 	}
 	need, widths, longest := 0, wood.Length(0), all[0]
 	var odd *face
@@ -142,9 +147,10 @@ func checkLeaves(pass *Pass, s *plan.Set, all []face) {
 		f.Message = fmt.Sprintf("a book match takes leaves in pairs, and %s takes %d: one has no mirror", odd.path, n)
 		f.Fixes = []diag.Fix{{Title: fmt.Sprintf("lay %d narrower leaves, or `allow leaves-short` where the odd one is the centre", n+1)}}
 	default:
-		return
+		return false
 	}
 	pass.Report(f)
+	return true
 }
 
 // ceil is how often b must be taken to make up a.

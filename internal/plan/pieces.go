@@ -47,3 +47,29 @@ func (p *Plan) Pieces() map[*Assembly]int {
 	}
 	return pieces
 }
+
+// Pieces is how many of a part are cut: as many as it says, and no fewer than one assembly takes of it.
+func (p *Part) Pieces(of map[*Assembly]int) int {
+	used := map[*Assembly]int{}
+	count := p.Count.Or(1)
+	for _, m := range p.Uses {
+		if m.In != nil {
+			used[m.In] += max(of[m.In], 1)
+			count = max(count, used[m.In])
+		}
+	}
+	return min(count, mostPieces)
+}
+
+// Pieces is how many of a workpiece are cut.
+func (w Workpiece) Pieces(of map[*Assembly]int) int {
+	switch t := w.Thing.(type) {
+	case *Part:
+		return t.Pieces(of)
+	case *BoxPart:
+		return max(of[t.Drawer.In], 1)
+	case Node:
+		return max(of[t.item().In], 1)
+	}
+	return 1
+}

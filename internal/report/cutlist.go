@@ -134,19 +134,12 @@ func (l *lister) member(m *plan.Member, in string, pieces int) {
 // the plan says, or as the assembly that uses it most needs.
 func (l *lister) part(part *plan.Part) {
 	var in []string
-	used := map[*plan.Assembly]int{}
-	count := part.Count.Or(1)
 	for _, m := range part.Uses {
-		if m.In == nil {
-			continue
-		}
-		if used[m.In] == 0 {
+		if m.In != nil && !slices.Contains(in, plan.PathOf(m.In)) {
 			in = append(in, plan.PathOf(m.In))
 		}
-		used[m.In] += max(l.pieces[m.In], 1)
-		count = max(count, used[m.In])
 	}
-	r := Row{In: strings.Join(in, ", "), Count: atMost(count), Span: part.Span}
+	r := Row{In: strings.Join(in, ", "), Count: part.Pieces(l.pieces), Span: part.Span}
 	r.size(part.Size)
 	r.of(part.Of)
 	l.describe(&r, &part.Member)
