@@ -131,8 +131,12 @@ func bottomOf(d *plan.Drawer) plan.DrawerBottom {
 // backGrooved reports whether the back is grooved for the bottom, as the sides are.
 func backGrooved(d *plan.Drawer) bool { return d.BackAs != nil && d.BackAs.Back.Is == "grooved" }
 
-// mostNear bounds the work on one drawer: of what lies beside it so many things are looked at.
-const mostNear = 200
+// Bounds of the work on one drawer: of what lies beside it so many things are looked at, and
+// of what is before it so many layers.
+const (
+	mostNear   = 200
+	mostLayers = 8
+)
 
 // nearDrawer ranges over something beside a drawer and all that stands in it, in order.
 func nearDrawer(n plan.Node) iter.Seq[plan.Node] {
@@ -161,13 +165,18 @@ func nearDrawer(n plan.Node) iter.Seq[plan.Node] {
 // doorsBefore ranges over the doors that stand before a drawer.
 func doorsBefore(d *plan.Drawer) iter.Seq[*plan.Door] {
 	return func(yield func(*plan.Door) bool) {
-		for n := plan.Neighbour(d, plan.Front); n != nil; n = plan.Neighbour(n, plan.Front) {
+		n := plan.Neighbour(d, plan.Front)
+		for range mostLayers {
+			if n == nil {
+				return
+			}
 			for inner := range nearDrawer(n) {
 				door, ok := inner.(*plan.Door)
 				if ok && shareRoom(door.Cell[plan.Across], d.Cell[plan.Across]) && shareRoom(door.Cell[plan.Down], d.Cell[plan.Down]) && !yield(door) {
 					return
 				}
 			}
+			n = plan.Neighbour(n, plan.Front)
 		}
 	}
 }

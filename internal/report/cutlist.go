@@ -251,6 +251,10 @@ func (l *lister) drawer(d *plan.Drawer, pieces int) {
 			r.Material = b.part.Of.Name.Text
 		}
 		r.size(b.part.Size)
+		if b.part == d.Back && d.BackAs != nil && d.BackAs.Notch.Deep.Known() {
+			notch := d.BackAs.Notch
+			r.note("notch %s x %s at both lower corners", l.plan.ShowSaid(notch.Across), l.plan.ShowSaid(notch.Deep))
+		}
 		r.made(d.Made)
 		l.add(b.word, b.part.Name, r)
 	}

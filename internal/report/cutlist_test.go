@@ -104,6 +104,7 @@ func cupboard() *plan.Plan {
 		},
 		&plan.Drawer{
 			Opening: plan.Opening{Item: item(carcass, "drawer", "upper")},
+			BackAs:  &plan.DrawerPart{Notch: plan.Pair{Across: in(1.375), Deep: in(0.5)}},
 			Front:   box("front", size(in(17), in(5.875), in(0.75))),
 			Left:    box("left", size(in(16), in(5.5), in(0.5))),
 			Right:   box("right", size(in(16), in(5.5), in(0.5))),
