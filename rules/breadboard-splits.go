@@ -41,18 +41,25 @@ top slab {
 	Check: func(pass *Pass) {
 		p := pass.Plan
 		for m, thing := range boardsOf(p) {
-			of := m.Of.Material.To
-			_, _, known := p.Seasons(of)
-			if m.Breadboard == nil || !known || !m.Size.Wide.Known() {
-				continue
+			if b, ok := breadboardOf(p, m, thing); ok {
+				checkBreadboardGlue(pass, b)
+				checkBreadboardPegs(pass, b)
 			}
-			half := m.Size.Wide.Length / 2
-			b := board{Member: m, subject: plan.PathOf(thing), of: of, wide: m.Size.Wide.Length, line: [2]wood.Length{half, half}, held: "centre"}
-			b.fast.subject = b.subject
-			checkBreadboardGlue(pass, b)
-			checkBreadboardPegs(pass, b)
 		}
 	},
+}
+
+// breadboardOf is the board of a top whose breadboard ends hold it in the middle of its width.
+func breadboardOf(p *plan.Plan, m *plan.Member, thing any) (b board, ok bool) {
+	of := m.Of.Material.To
+	_, _, known := p.Seasons(of)
+	if m.Breadboard == nil || !known || !m.Size.Wide.Known() {
+		return b, false
+	}
+	half := m.Size.Wide.Length / 2
+	b = board{Member: m, subject: plan.PathOf(thing), of: of, wide: m.Size.Wide.Length, line: [2]wood.Length{half, half}, held: "centre"}
+	b.fast.subject = b.subject
+	return b, true
 }
 
 // checkBreadboardGlue holds how far an end is glued against what the boards move in that length.

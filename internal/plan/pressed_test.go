@@ -33,6 +33,26 @@ func TestMirroredLayupsStayFlat(t *testing.T) {
 	})
 }
 
+// A layup that is written with every ply twice as thick curves half as much.
+func TestThickerLayupsCurveLess(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		plies := rapid.SliceOfN(drawPly(), 1, 6).Draw(t, "plies")
+		thicker := slices.Clone(plies)
+		for i := range thicker {
+			thicker[i].thick *= 2
+		}
+		moisture := rapid.Float64Range(4, 16).Draw(t, "moisture")
+		for _, unit := range []string{"in", "mm"} {
+			want, got := warpOf(t, unit, plies, moisture), warpOf(t, unit, thicker, moisture)
+			for _, pair := range [][2]wood.Length{{want.Bow, got.Bow}, {want.Cup, got.Cup}, {want.Twist, got.Twist}} {
+				if off := (pair[0] - 2*pair[1]).Abs(); off > wood.Millimetre/1000+want.Worst()/100_000 {
+					t.Fatalf("%v, twice as thick %v", want, got)
+				}
+			}
+		}
+	})
+}
+
 // drawnPly is a ply of a test, its thickness in 32nds of an inch.
 type drawnPly struct {
 	of    string

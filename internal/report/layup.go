@@ -7,6 +7,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"math"
 	"strings"
 
 	"plancheck/internal/plan"
@@ -182,7 +183,7 @@ func grainOf(ply *plan.Ply) string {
 //	  flat         null where it cannot be worked out; else
 //	    over long wide   what it is worked out for
 //	    dry humid        how far out of flat, at the worst of bow, cup and twist
-//	    bendAlong bendAcross   stiffness in bending, Pa
+//	    bendAlong bendAcross   stiffness in bending, Pa, to a million
 //	    worst            the ply to blame, from 1; 0 where the layup is in balance
 //	    steps            what would balance it
 //	    weakness         in what the figures are weak
@@ -199,13 +200,16 @@ func LayupJSON(w io.Writer, p *plan.Plan, layups []*plan.Material, errors int) e
 		if f, ok := FlatnessOf(p, m); ok {
 			l.Flat = &jsonFlat{
 				f.Of, sizeJSON(p, known(f.Long)), sizeJSON(p, known(f.Wide)), sizeJSON(p, known(f.Dry.Worst())), sizeJSON(p, known(f.Humid.Worst())),
-				f.Bends.BendAlong, f.Bends.BendAcross, f.Balance.Worst + 1, f.Steps(), f.Weakness,
+				toMegapascal(f.Bends.BendAlong), toMegapascal(f.Bends.BendAcross), f.Balance.Worst + 1, f.Steps(), f.Weakness,
 			}
 		}
 		out.Layups = append(out.Layups, l)
 	}
 	return writeJSON(w, out)
 }
+
+// toMegapascal rounds a modulus: nobody knows a wood's more closely.
+func toMegapascal(modulus float64) float64 { return math.Round(modulus/1e6) * 1e6 }
 
 type jsonLayups struct {
 	Version int         `json:"version"`

@@ -12,6 +12,7 @@ import (
 
 	"plancheck/internal/plan"
 	"plancheck/internal/wood"
+	"plancheck/rules"
 )
 
 // Moving is one solid part: how wide it is across its grain at its driest, as it is cut, and at
@@ -47,7 +48,8 @@ func Movement(p *plan.Plan) (all []Moving) {
 }
 
 // Fittings lists the fits that depend on solid wood: panels and backs in their grooves, inset leaves
-// and fronts, drawers' sides in the height of their openings.
+// and fronts, drawers' sides in the height of their openings, and the fasteners of tops and of
+// breadboard ends.
 func Fittings(p *plan.Plan) (all []Fitting) {
 	for n := range plan.AllOf[*plan.Panel](p) {
 		_, _, bottoms, placed := n.Grooves()
@@ -74,6 +76,9 @@ func Fittings(p *plan.Plan) (all []Fitting) {
 			all = addFit(all, p, plan.PathOf(d.Left), "in the height of its opening", plan.Length{Length: high.Size, How: plan.Derived}, high.Sized,
 				d.Left.Size.Wide.Length, []plan.Grower{{Of: d.Left.Of, Wide: d.Left.Size.Wide}})
 		}
+	}
+	for _, r := range rules.Rooms(p) {
+		all = append(all, Fitting(r))
 	}
 	return all
 }
@@ -132,7 +137,7 @@ func MovementText(w io.Writer, p *plan.Plan) error {
 		fmt.Fprintf(b, "\n* rests on a figure from memory, or on a cut that is not said and is taken as flat, which moves most.\n")
 	}
 	if fits := Fittings(p); len(fits) > 0 {
-		fmt.Fprintf(b, "\nRoom left; below zero it binds.\n\n")
+		fmt.Fprintf(b, "\nRoom left; below zero it binds, or lets go.\n\n")
 		rows = [][]string{{"driest", "shop", "most humid", "fit"}}
 		for _, f := range fits {
 			rows = append(rows, []string{fine(p, f.Dry), fine(p, f.Shop), fine(p, f.Humid), Plain(f.Path + ": " + f.Where)})

@@ -290,7 +290,7 @@ func (r *review) tables(p *plan.Plan) {
 	add(setUps)
 	room := reviewTable{
 		ID: "room", Head: "Room through the year", Columns: []string{"fit", "driest", "in the shop", "most humid"},
-		About: "What is left in each fit that depends on solid wood; below zero it binds.",
+		About: "What is left in each fit that depends on solid wood; below zero it binds, or lets go.",
 	}
 	for _, f := range Fittings(p) {
 		room.Rows = append(room.Rows, []string{f.Path + ", " + f.Where, p.Tape.About(f.Dry), p.Tape.About(f.Shop), p.Tape.About(f.Humid)})
