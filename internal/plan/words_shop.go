@@ -232,7 +232,7 @@ func wayWords() []Word {
 			Doc:     "how the piece gets to its room",
 			Example: "way { doorway 30 x 78 ; turn 36 into 34 ; stair wide 27 head 76 pitch 42deg ; people 2 }",
 			Slots: []Slot{
-				count("people", "how many carry", "people 2", func(w *Way) *Count { return &w.People }).or("1"),
+				count("people", "how many carry", "people 2", func(w *Way) *Count { return &w.People }),
 			},
 			grow: func(d *decoder, owner any, s *lang.Statement) any {
 				if w := d.plan.Way; w != nil && !d.once(s, w.Span) {

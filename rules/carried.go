@@ -1,0 +1,234 @@
+package rules
+
+// What is carried to its room: the piece as it stands, or, where it comes apart, each thing that it comes
+// apart into. What joints that do not come apart hold together is carried as one.
+
+import (
+	"fmt"
+	"slices"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+// carried is one thing that is carried.
+type carried struct {
+	subject string
+	called  string
+	span    diag.Span
+	size    [3]wood.Length // from the least to the greatest; means something only where sized
+	sized   bool
+	weight  float64 // kilograms; means something only where weighed
+	weighed bool
+	one     bool // one piece of wood, which does not come apart
+}
+
+// shown begins what is said of it, with its sizes from the greatest.
+func (c *carried) shown(p *plan.Plan) string {
+	return fmt.Sprintf("%s is %s x %s x %s", c.called, p.Show(c.size[2]), p.Show(c.size[1]), p.Show(c.size[0]))
+}
+
+// notApart is what to do about something that is too large, or too heavy.
+func (c *carried) notApart() string {
+	if c.one {
+		return "make " + c.called + " of two that are joined in the room"
+	}
+	return "let " + c.called + " come apart into smaller things"
+}
+
+// carriedOn are the things that are carried on the way of a plan; none where it says no way. Of things
+// alike one stands for all.
+func carriedOn(p *plan.Plan) []*carried {
+	if p.Way == nil {
+		return nil
+	}
+	var all []*carried
+	a := p.Way.Of
+	if a.Apart.Is == "" {
+		all = append(all, whole(p, a))
+	} else {
+		all = inPieces(p, a, map[*plan.Assembly]bool{})
+	}
+	for _, top := range p.Tops {
+		if top.Over != nil && top.Over.Of.To == a {
+			all = append(all, single(p, top))
+		}
+	}
+	alike := map[[3]wood.Length]float64{}
+	return slices.DeleteFunc(all, func(c *carried) bool {
+		w, seen := alike[c.size]
+		alike[c.size] = c.weight
+		return c.sized && seen && w == c.weight
+	})
+}
+
+func whole(p *plan.Plan, a *plan.Assembly) *carried {
+	c := &carried{subject: plan.PathOf(a), called: a.Kind.String() + " " + quote(a.Text), span: a.Name.Span}
+	c.sizes(a.Outside[0], a.Outside[1], a.Outside[2])
+	w, ok := p.Weight(a)
+	c.weight, c.weighed = w.Kilograms, ok
+	return c
+}
+
+func (c *carried) sizes(all ...plan.Length) {
+	c.sized = true
+	for i, l := range all {
+		c.size[i], c.sized = l.Length, c.sized && l.Known()
+	}
+	slices.Sort(c.size[:])
+}
+
+// single is one thing of a layout that is carried by itself.
+func single(p *plan.Plan, n plan.Node) *carried {
+	it := plan.It(n)
+	c := &carried{subject: plan.PathOf(n), called: titled(it), span: it.Name.Span}
+	switch n := n.(type) {
+	case *plan.Member:
+		c.one = true
+		c.sizes(n.Size.Long, n.Size.Wide, n.Size.Thick)
+	case *plan.Panel:
+		c.sizes(n.Size.Long, n.Size.Wide, n.Size.Thick)
+	case *plan.Glass:
+		c.sizes(n.Size.Long, n.Size.Wide, n.Size.Thick)
+	case *plan.Door:
+		c.sizes(n.Size[0], n.Size[1], n.Thick())
+	case *plan.Placed:
+		if n.Part.To != nil {
+			c.sizes(n.Part.To.Outside[0], n.Part.To.Outside[1], n.Part.To.Outside[2])
+		}
+	}
+	w, ok := p.WeightOf(n)
+	c.weight, c.weighed = w.Kilograms, ok
+	return c
+}
+
+// inPieces takes an assembly apart, and what stands in it that comes apart as well. Drawers are pulled out
+// first; they are smaller than what they come out of.
+func inPieces(p *plan.Plan, a *plan.Assembly, done map[*plan.Assembly]bool) []*carried {
+	done[a] = true
+	var nodes []plan.Node
+	at := map[plan.Node]int{}
+	for n := range a.Nodes() {
+		switch n.(type) {
+		case *plan.List, *plan.Space, *plan.Drawer:
+		default:
+			at[n] = len(nodes)
+			nodes = append(nodes, n)
+		}
+	}
+	j := newJoined(a, nodes, at)
+	var all []*carried
+	lines := map[diag.Span]bool{} // of things in a row, and of what is drawn elsewhere, one is enough
+	for i, n := range nodes {
+		if j.first(i) != i || lines[plan.It(n).Name.Span] {
+			continue
+		}
+		lines[plan.It(n).Name.Span] = true
+		placed, ok := n.(*plan.Placed)
+		switch {
+		case len(j.with[i]) > 1:
+			all = append(all, together(p, n, j.with[i]))
+		case ok && placed.Part.To != nil && done[placed.Part.To]:
+		case ok && placed.Part.To != nil && placed.Part.To.Apart.Is != "":
+			all = append(all, inPieces(p, placed.Part.To, done)...)
+		default:
+			if ok && placed.Part.To != nil {
+				done[placed.Part.To] = true
+			}
+			all = append(all, single(p, n))
+		}
+	}
+	return all
+}
+
+// joined says which things of an assembly stay together when it comes apart.
+type joined struct {
+	to   []int // towards the first of those that stay together
+	with map[int][]plan.Node
+}
+
+func newJoined(a *plan.Assembly, nodes []plan.Node, at map[plan.Node]int) *joined {
+	j := &joined{to: make([]int, len(nodes)), with: map[int][]plan.Node{}}
+	for i := range j.to {
+		j.to[i] = i
+	}
+	for _, e := range a.Ends {
+		if e == nil || e.Joint == nil || comesApart(e.Joint) {
+			continue
+		}
+		for _, m := range e.Mates {
+			var mate plan.Node = m
+			if m.In != a {
+				mate = e.Faces
+			}
+			j.join(at, e.Of, mate)
+		}
+	}
+	for i, n := range nodes {
+		first := j.first(i)
+		j.with[first] = append(j.with[first], n)
+	}
+	return j
+}
+
+// first is the first of those that stay with a thing.
+func (j *joined) first(i int) int {
+	for j.to[i] != i {
+		j.to[i] = j.to[j.to[i]]
+		i = j.to[i]
+	}
+	return i
+}
+
+func (j *joined) join(at map[plan.Node]int, n, mate plan.Node) {
+	a, known := at[n]
+	b, alsoKnown := at[mate]
+	if !known || !alsoKnown {
+		return
+	}
+	a, b = j.first(a), j.first(b)
+	j.to[max(a, b)] = min(a, b)
+}
+
+// comesApart reports whether a joint is one that is taken apart again.
+func comesApart(j *plan.Joint) bool {
+	return j.Dry.On || byHand(j) || slices.Contains([]string{plan.ScrewJoint, plan.Pocket, plan.BoltJoint}, j.Kind.Is)
+}
+
+// byHand reports whether a joint is undone without a tool: it is turned or lifted by hand, or nothing holds
+// it.
+func byHand(j *plan.Joint) bool {
+	return slices.Contains([]string{plan.Knob, plan.Hook, plan.Magnet, plan.WedgeJoint, plan.DropIn, plan.ShelfPin, plan.Butt}, j.Kind.Is)
+}
+
+// together is what stays joined: as large as the box round it.
+func together(p *plan.Plan, first plan.Node, nodes []plan.Node) *carried {
+	c := single(p, first)
+	c.called = fmt.Sprintf("%s and what stays joined to it", c.called)
+	c.weight, c.weighed, c.one = 0, true, false
+	var size [3]plan.Length
+	for axis := range size {
+		from, to, known := wood.Length(0), wood.Length(0), true
+		for i, n := range nodes {
+			at := plan.It(n).Cell[axis]
+			if m, ok := n.(*plan.Member); ok {
+				at = m.Body[axis]
+			}
+			known = known && at.Known()
+			if i == 0 {
+				from, to = at.From, at.To()
+			}
+			from, to = min(from, at.From), max(to, at.To())
+		}
+		if known {
+			size[axis] = plan.Length{Length: to - from, How: plan.Derived}
+		}
+	}
+	c.sizes(size[0], size[1], size[2])
+	for _, n := range nodes {
+		w, ok := p.WeightOf(n)
+		c.weight, c.weighed = c.weight+w.Kilograms, c.weighed && ok
+	}
+	return c
+}
