@@ -73,16 +73,16 @@ simulation by brute force in the tests. The ceiling is a figure from memory, che
 	},
 }
 
-// laid is how something lies on the floor of a corridor when it is carried round a turn.
-type laid struct{ long, thick wood.Length }
+// footprint is how something lies on the floor of a corridor when it is carried round a turn.
+type footprint struct{ long, thick wood.Length }
 
 // lies are the ways in which a thing may be carried, the likeliest first: on its edge, flat, upright. Whatever stands
 // higher than the ceiling does not.
-func (c *carried) lies(ceiling wood.Length) []laid {
-	var all []laid
+func (c *carried) lies(ceiling wood.Length) []footprint {
+	var all []footprint
 	for _, way := range [][3]int{{1, 2, 0}, {0, 2, 1}, {2, 1, 0}} { // which is upright, long, thick
 		if !wood.Over(c.size[way[0]], ceiling) {
-			all = append(all, laid{c.size[way[1]], c.size[way[2]]})
+			all = append(all, footprint{c.size[way[1]], c.size[way[2]]})
 		}
 	}
 	return all
