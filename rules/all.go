@@ -54,6 +54,7 @@ var All = []*Rule{
 	fingerSliver,
 	fingersEven,
 	foxWedgeLong,
+	frontNarrowerThanBox,
 	frontWiderThanBox,
 	frontsCollide,
 	givenTwice,

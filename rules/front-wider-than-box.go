@@ -60,10 +60,15 @@ slide ball`),
 
 // frontTooWide reports whether a front on slides is jointed to the ends of its box and wider than it.
 func frontTooWide(d *plan.Drawer) bool {
-	if d.Slide.To == nil || d.Inner != nil || d.Front == nil || d.FrontJoint == nil {
+	return d.Slide.To != nil && endJointed(d) && wood.Over(d.Front.Size.Long.Length, d.Box[plan.Across].Length)
+}
+
+// endJointed reports whether the front that shows is dovetailed or fingered to the sides, so that it is as wide
+// as the box, and both widths are known.
+func endJointed(d *plan.Drawer) bool {
+	if d.Inner != nil || d.Front == nil || d.FrontJoint == nil {
 		return false
 	}
 	kind := d.FrontJoint.Kind.Is
-	front, box := d.Front.Size.Long, d.Box[plan.Across]
-	return (kind == plan.Dovetail || kind == plan.BoxJoint) && front.Known() && box.Known() && wood.Over(front.Length, box.Length)
+	return (kind == plan.Dovetail || kind == plan.BoxJoint) && d.Front.Size.Long.Known() && d.Box[plan.Across].Known()
 }
