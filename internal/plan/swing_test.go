@@ -4,6 +4,8 @@ import (
 	"math"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"plancheck/internal/plan"
 	"plancheck/internal/wood"
 )
@@ -24,4 +26,28 @@ func TestSwingCovers(t *testing.T) {
 			t.Errorf("open %g: covers %.4f, want %.4f", c.opens, got, c.covers)
 		}
 	}
+}
+
+// Whatever the pin and the angle, no point of the leaf stands farther in than is said, and one stands so far.
+func TestSwingCoversEveryPoint(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		draw := func(label string, low, high int) wood.Length {
+			return wood.Length(rapid.IntRange(low, high).Draw(t, label)) * wood.Millimetre
+		}
+		s := plan.Swing{
+			Proud: draw("proud", -10, 8), Out: draw("out", -12, 4), Thick: draw("thick", 12, 40), Wide: draw("wide", 150, 700), Gap: draw("gap", 0, 4),
+			Opens: plan.Figure{Value: float64(rapid.IntRange(1, 180).Draw(t, "opens")), How: plan.Written},
+		}
+		const steps = 50
+		farthest := wood.Length(0)
+		for i := range wood.Length(steps + 1) {
+			for j := range wood.Length(steps + 1) {
+				x, _ := s.Corner(s.Wide*i/steps, s.Thick*j/steps, s.Opens.Value)
+				farthest = max(farthest, x+s.Gap)
+			}
+		}
+		if got := s.Covers(); !wood.Same(got, farthest) {
+			t.Fatalf("covers %d, but a point of the leaf stands %d in", got, farthest)
+		}
+	})
 }
