@@ -48,10 +48,7 @@ slide under ; bottom thin groove 1/4 x 1/4 up 1/2`),
 				Message: fmt.Sprintf("the bottom of %s lies %s up, but its slides want %s below it", titled(&d.Item), p.ShowSaid(up), p.Show(under.Length)),
 				Fixes:   []diag.Fix{rewrite(p, d, "up", bottomUp, under.Length)},
 			}
-			if slide.Under.How == plan.Unknown {
-				f.Severity = diag.Warning
-				f.Notes = []diag.Note{{Span: slide.Name.Span, Message: "the slide does not say what it wants (`under`): this is a figure from memory, check it"}}
-			}
+			usual(&f, slide, "under", slide.Under, "a figure from memory, check it")
 			said.add(drawerAt{f.Span, d.In.Build, up.Length, under.Length}, f)
 		}
 		said.report(pass)

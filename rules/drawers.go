@@ -75,6 +75,15 @@ func hasStick(n plan.Node, words ...string) bool {
 	return false
 }
 
+// usual marks a finding that rests on what is usual for slides, where they do not say it themselves.
+func usual(f *diag.Finding, s *plan.Slide, setting string, said plan.Length, basis string) {
+	if said.How != plan.Unknown {
+		return
+	}
+	f.Severity = diag.Warning
+	f.Notes = append(f.Notes, diag.Note{Span: s.Name.Span, Message: fmt.Sprintf("the slide does not say what it wants (`%s`): this is %s", setting, basis)})
+}
+
 // drawerAt is what is wrong with a drawer as one line of the plan makes it: it is said once for all
 // drawers that the line speaks of.
 type drawerAt struct {

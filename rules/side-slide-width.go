@@ -27,7 +27,8 @@ var sideSlideWidth = &Rule{
 pinches the balls and runs hard, one that is as much too narrow lets the two halves of the slide part, and the drawer drops out.
 
 Make the box as wide as its opening less the room of both slides, as their maker's sheet says it ("room"), and up to 1/32 narrower.
-Leave "wide" out and it follows. A box that is too narrow is a warning: it can be packed out behind the slides.`,
+Leave "wide" out and it follows. A box that is too narrow is a warning: it can be packed out behind the slides. So is one whose slides
+do not say what they want.`,
 	Sources: `The figures are as they say; no standard was seen. The sum is arithmetic.`,
 	Sound:   `A box as wide as its opening less the room of both slides, and one 1/32 narrower; one on slides that want more room than usual.`,
 	Bad: inChest(`slide ball { kind side-mount ; long 18 ; room 1/2 }`, `front oak 3/4 applied ; corner front dovetail slope 1:7
@@ -68,6 +69,7 @@ slide ball ; wide 19`),
 			default:
 				continue
 			}
+			usual(&f, slide, "room", slide.Room, "what is usual")
 			said.add(drawerAt{f.Span, d.In.Build, d.Wide.Length, box}, f)
 		}
 		said.report(pass)

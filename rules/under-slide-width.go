@@ -28,7 +28,7 @@ var underSlideWidth = &Rule{
 the inside of the box that counts, whatever the sides measure: with other sides the same slides want another box.
 
 Make the inside as wide as the opening less what the slides want ("less"); the box over all is that and both sides. Leave "wide" out and
-it follows.`,
+it follows. Where the slides do not say what they want, this is a warning.`,
 	Sources: `The figures are as they say. The sum is arithmetic.`,
 	Sound:   `Boxes with sides of 1/2 and of 5/8 that have the same width inside; a box 1/32 off.`,
 	Bad: inChest(`slide under { kind undermount ; long 18 ; less 1 5/8 ; high-less 13/16 }`, `front oak 3/4 applied ; corner front dovetail slope 1:7
@@ -59,6 +59,7 @@ slide under ; wide 19 3/8`),
 					Plus(side, "left side").Plus(side, "right side").Equals("box over its sides").Versus(d.Wide.Length, "stated").Working(),
 				Fixes: []diag.Fix{rewrite(p, d, "wide", boxWide, needed+2*side)},
 			}
+			usual(&f, slide, "less", slide.Less, "what one maker of drawers takes")
 			said.add(drawerAt{f.Span, d.In.Build, inside, needed}, f)
 		}
 		said.report(pass)
