@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"plancheck/internal/diag"
+	"plancheck/internal/plan"
 	"plancheck/internal/report"
 	"plancheck/rules"
 )
@@ -124,7 +125,7 @@ func (m *mender) choose(findings []diag.Finding) map[*diag.File][]diag.Edit {
 	made := map[*diag.File][]diag.Edit{}
 	for _, f := range findings {
 		i := slices.IndexFunc(f.Fixes, func(fix diag.Fix) bool {
-			return len(fix.Edits) > 0 && (fix.Safe || slices.Contains(m.rules, f.Rule))
+			return len(fix.Edits) > 0 && fix.Edits[0].Span.File.Name != plan.GenericFile && (fix.Safe || slices.Contains(m.rules, f.Rule))
 		})
 		if i < 0 {
 			continue

@@ -3,6 +3,8 @@ package main
 // plancheck hardware: what to buy for a piece, and where each sits.
 
 import (
+	"io"
+
 	"github.com/spf13/cobra"
 
 	"plancheck/internal/plan"
@@ -10,6 +12,7 @@ import (
 )
 
 func newHardware(s *streams) *cobra.Command {
+	generic := false
 	cmd := &cobra.Command{
 		Use:   "hardware PATH",
 		Short: "list what hardware to buy, and where each piece sits",
@@ -21,14 +24,29 @@ What several parts have alike stands on one line. Slides are counted in pairs. W
 with a hinge or a slide are counted only where the plan fastens something with them. A place that
 the plan does not give stands as ?; where on the case a slide is screwed, its maker's sheet says.
 
-A plan with errors still gets its list, with a line on top that says so, and exit code 1.`,
+A plan with errors still gets its list, with a line on top that says so, and exit code 1.
+
+Typical hardware comes with plancheck: cup and butt hinges, slides, screws, bolts, inserts,
+dowels, biscuits. A plan takes it in by "use generic", and --generic prints it with the sources
+of its figures. The maker's own sheet wins over it.`,
 		Example: `  plancheck hardware cabinet.plan
-  plancheck hardware --format csv cabinet.plan > hardware.csv`,
-		Args:              oneArg("hardware"),
+  plancheck hardware --format csv cabinet.plan > hardware.csv
+  plancheck hardware --generic`,
+		Args: func(cmd *cobra.Command, args []string) error {
+			if generic {
+				return cobra.NoArgs(cmd, args)
+			}
+			return oneArg("hardware")(cmd, args)
+		},
 		ValidArgsFunction: planFiles,
 	}
 	format := choose(cmd, "format", "text", "text (the default), csv for a spreadsheet, json for programs", "text", "csv", "json")
+	cmd.Flags().BoolVar(&generic, "generic", false, "print the typical hardware that comes with plancheck")
 	cmd.RunE = func(_ *cobra.Command, paths []string) error {
+		if generic {
+			_, err := io.WriteString(s.out, plan.Generic)
+			return err
+		}
 		return listOf(s, paths[0], func(p *plan.Plan, errors int) error {
 			rows := report.HardwareList(p)
 			switch format.is {

@@ -35,7 +35,7 @@ func topWords() []Word {
 		},
 		{
 			Names: names("use"), In: AtTop,
-			Doc:     "takes in the names of another file, which keeps its own units",
+			Doc:     "takes in the names of another file, which keeps its own units; `use generic` those of the typical hardware that comes with plancheck",
 			Example: `use "shop.plan"`,
 			Slots: []Slot{
 				text("file", "the file, seen from this one", `use "shop.plan"`, func(u *Used) *Text { return &u.Path }).unnamed().must(),
@@ -163,21 +163,16 @@ func (d *decoder) letLine(_ any, s *lang.Statement) {
 
 // use takes in another file, once.
 func (d *decoder) use(_ any, s *lang.Statement) {
-	if len(s.Values) != 1 || s.Values[0].Op != lang.Text {
+	if len(s.Values) != 1 || s.Values[0].Op != lang.Text && !isGeneric(&s.Values[0]) {
 		if !s.Faulty {
-			d.fault(MissingValue, s.Head(), "`use` wants the name of a file: write `use \"shop.plan\"`")
+			d.fault(MissingValue, s.Head(), "`use` wants the name of a file: write `use \"shop.plan\"`, or `use generic`")
 		}
 		return
 	}
 	path := s.Values[0]
 	d.plan.Use = append(d.plan.Use, &Used{Path: Text{path.Text, path.Span}, Span: s.Head()})
-	if d.open == nil {
-		d.fault(CannotUse, path.Span, "%s cannot be taken in: this text has no folder to look in", quoted(path.Text))
-		return
-	}
-	file, err := d.open(d.source.file, path.Text)
-	if err != nil {
-		d.fault(CannotUse, path.Span, "%s cannot be taken in: %v", quoted(path.Text), err)
+	file := d.usedFile(&path)
+	if file == nil {
 		return
 	}
 	for i, f := range d.using {
@@ -193,7 +188,9 @@ func (d *decoder) use(_ any, s *lang.Statement) {
 	d.findings = append(d.findings, faults...)
 	src := &source{file: file, unit: d.unitOf(tree)}
 	d.files[file.Name] = src
+	title := d.plan.title
 	d.read(src, tree.Body)
+	d.plan.title = title // that of the other file names another plan
 }
 
 func (d *decoder) useLoop(at diag.Span, files []*diag.File) {
