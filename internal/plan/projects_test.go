@@ -1,6 +1,6 @@
 package plan_test
 
-// Four whole pieces, every size of which was worked out by hand: each sum stands beside
+// Five whole pieces, every size of which was worked out by hand: each sum stands beside
 // its size. Members and parts are long (with the grain) x wide x thick; assemblies and
 // openings wide x high x deep; a door's leaf wide x high.
 
@@ -20,6 +20,7 @@ type byHand map[string]string
 func TestProjectSizes(t *testing.T) {
 	for project, want := range map[string]byHand{
 		"cabinet": cabinetByHand, "table": tableByHand, "wardrobe": wardrobeByHand, "desk": deskByHand,
+		"sideboard": sideboardByHand,
 	} {
 		t.Run(project, func(t *testing.T) {
 			p := resolveProject(t, project)
@@ -278,6 +279,28 @@ var deskByHand = byHand{
 	"desk.pencil, bottom": "583.5 x 471 x 6", // 574.5 + 2 x 5 - 1; 480 + 6 - 20 + 5
 
 	"slab": "1500 x 680 x 25.2", // 1400 + 2 x 50; 600 + 50 + 30; 2 x 12 + 2 x 0.6
+}
+
+// A board of 18 mm and two leaves of 1/42 is 18/25.4 + 2/42 = 0.75628 thick. Inside the sides 60 - 2 x 0.75628 =
+// 58.48744, between roof and floor 30 - 2 x 0.75628 = 28.48744; before the back 18 - 6/25.4 = 17.76378, and behind
+// the doors 0.75628 less, 17.00750. A bay is (58.48744 - 0.75628) / 2 = 28.86558 wide, and half of it, less the shelf,
+// (28.48744 - 5/8) / 2 = 13.93122 high.
+var sideboardByHand = byHand{
+	"carcass":             "60 x 30 x 18", // stated
+	"carcass.left":        "30 x 18 x 0.7563",
+	"carcass.right":       "30 x 18 x 0.7563",
+	"carcass.roof":        "58.9874 x 17.7638 x 0.7563", // 58.48744 + 2 x 1/4
+	"carcass.floor":       "58.9874 x 17.7638 x 0.7563",
+	"carcass.middle":      "28.9874 x 17.0075 x 0.7563", // 28.48744 + 2 x 1/4
+	"carcass.left-shelf":  "28.8656 x 17.0075 x 5/8",    // pins add nothing
+	"carcass.right-shelf": "28.8656 x 17.0075 x 5/8",
+	"carcass.upper":       "28.8656 x 13.9312 x 17.0075",
+	"carcass.lower":       "28.8656 x 13.9312 x 17.0075",
+	"carcass.above":       "28.8656 x 13.9312 x 17.0075",
+	"carcass.below":       "28.8656 x 13.9312 x 17.0075",
+	"carcass.rear":        "59.2062 x 29 31/32 x 0.2362", // 58.48744 + 2 x 3/8 - 1/32; 30 - 1/32
+	"carcass.left-door":   "29.1031 x 28.2999",           // (58.48744 - 3 x 3/32) / 2; 28.48744 - 2 x 3/32
+	"carcass.right-door":  "29.1031 x 28.2999",
 }
 
 // What a drawer says of a part stands on a line of its own, to which a finding can point.
