@@ -12,11 +12,11 @@ import (
 var (
 	faceLeft = &Figure{
 		Name: "left", Why: "how thick a face veneer still is when it has been scraped and sanded", Basis: Memory,
-		Source: "less, and the glue shows through at the edges", Dim: lang.Length, Length: wood.Inch / 100,
+		Source: "less, and the glue shows through at the edges", Dim: lang.Length, Length: wood.Inch / 100, Metric: 250 * wood.Micrometre,
 	}
 	drumLeast = &Figure{
 		Name: "drum", Why: "the thinnest face that goes through a drum sander", Basis: Memory,
-		Source: "a drum takes off more at one side than anybody sees", Dim: lang.Length, Length: wood.Inch / 32,
+		Source: "a drum takes off more at one side than anybody sees", Dim: lang.Length, Length: wood.Inch / 32, Metric: 8 * wood.Millimetre / 10,
 	}
 )
 

@@ -12,15 +12,15 @@ import (
 var (
 	skinVeneer = &Figure{
 		Name: "veneer", Why: "up to what thickness a skin gives way to the sheet below it; a thicker one moves as solid wood does", Basis: Memory,
-		Source: "an eighth of an inch is remembered; veneers of 1/100 to over 1/4 in are in Forest Products Laboratory Report 543", Dim: lang.Length, Length: wood.Inch / 8,
+		Source: "an eighth of an inch is remembered; veneers of 1/100 to over 1/4 in are in Forest Products Laboratory Report 543", Dim: lang.Length, Length: wood.Inch / 8, Metric: 3 * wood.Millimetre,
 	}
 	skinMoves = &Figure{
 		Name: "moves", Why: "by how much wood may move across its grain where it is glued to what does not move, before it is an error", Basis: Practice,
-		Source: "beyond it the glue line or the wood splits", Dim: lang.Length, Length: wood.Inch / 16,
+		Source: "beyond it the glue line or the wood splits", Dim: lang.Length, Length: wood.Inch / 16, Metric: 15 * wood.Millimetre / 10,
 	}
 	skinMovesSome = &Figure{
 		Name: "moves-some", Why: "the same, before it is worth a warning", Basis: Practice,
-		Source: "half of what is an error", Dim: lang.Length, Length: wood.Inch / 32,
+		Source: "half of what is an error", Dim: lang.Length, Length: wood.Inch / 32, Metric: 8 * wood.Millimetre / 10,
 	}
 )
 
