@@ -37,10 +37,10 @@ func (c *carried) notApart() string {
 	return "let " + c.called + " come apart into smaller things"
 }
 
-// carriedOn are the things that are carried on the way of a plan; none where it says no way. Of things
-// alike one stands for all.
+// carriedOn are the things that are carried on the way of a plan; none where it says no way, or of what
+// has no name, which is said elsewhere. Of things alike one stands for all.
 func carriedOn(p *plan.Plan) []*carried {
-	if p.Way == nil {
+	if p.Way == nil || p.Way.Of.Text == "" {
 		return nil
 	}
 	var all []*carried
