@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"math"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -14,8 +13,6 @@ var drawerLoad = &Figure{
 	Name: "load", Why: "what a full drawer carries on its bottom, where the plan does not say", Basis: Published,
 	Source: "15 lb/ft2 (718 Pa): the test of drawers in ANSI/KCMA A161.1-2012", Dim: lang.Pressure, Number: 15 * psi / 144,
 }
-
-const gravity = 9.80665 // newtons for each kilogram
 
 var slideOverloaded = &Rule{
 	Name: "slide-overloaded", Group: Drawers, Severity: diag.Warning,
@@ -108,20 +105,4 @@ func drawerInside(d *plan.Drawer) (wide, deep wood.Length, ok bool) {
 	wide = sizes[0].Length - 2*sizes[2].Length
 	deep = sizes[1].Length - front.Size.Thick.Length - sizes[3].Length - d.SetIn.Or(0).Length
 	return wide, deep, wide > 0 && deep > 0
-}
-
-// heft is a weight as a plan writes it: `62lb`, `28kg`.
-func heft(p *plan.Plan, kilograms float64) string {
-	if p.Tape.Metric {
-		return number(math.Round(kilograms)) + "kg"
-	}
-	return number(math.Round(kilograms*gravity/pound)) + "lb"
-}
-
-// onArea is a load on an area as a plan writes it: `15psf`, `0.72kPa`.
-func onArea(p *plan.Plan, pascals float64) string {
-	if p.Tape.Metric {
-		return number(math.Round(pascals/10)/100) + "kPa"
-	}
-	return number(math.Round(pascals/psi*144)) + "psf"
 }
