@@ -24,6 +24,7 @@ var All = []*Rule{
 	clampsFew,
 	clampsOffEarly,
 	climateUnsaid,
+	coatedOneSide,
 	coreShowsThrough,
 	coreSize,
 	cutsCloseGap,

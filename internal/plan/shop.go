@@ -122,6 +122,7 @@ type Step struct {
 	Off      Length
 	EachTime Figure // seconds
 	SetUp    Figure // seconds
+	Side     Choice // that is coated: face or back; both where unsaid
 	Clamps   []*StepClamps
 	Freehand Flag
 	Unguard  Flag

@@ -130,7 +130,7 @@ func stockLine(word, doc, example string, settings ...Slot) Word {
 	return grown(w, func(st *Stock, s *lang.Statement) { st.Span = s.Head() })
 }
 
-// stepWords are the verbs of an order of work. All take the same settings.
+// stepWords are the verbs of an order of work. All take the same settings; a coating also says on which side.
 func stepWords() []Word {
 	var words []Word
 	for _, v := range []struct{ verb, doc, example string }{
@@ -163,7 +163,11 @@ func stepWords() []Word {
 		{"stand", "stand it in the room where it stays", "stand base"},
 		{"rags", "put away the rags that a finish was wiped on with, so that they cannot heat up", "rags"},
 	} {
-		words = append(words, stepWord(v.verb, v.doc, v.example))
+		w := stepWord(v.verb, v.doc, v.example)
+		if v.verb == "finish" {
+			w.Slots = append(w.Slots, choice("side", "the one side that it goes on", "side face", "face back", func(s *Step) *Choice { return &s.Side }).or("both sides"))
+		}
+		words = append(words, w)
 	}
 	return append(words, grown(many(func(s *Step) *[]*StepClamps { return &s.Clamps }, Word{
 		Names: names("clamp"), In: InStep, Opens: InMachine,
