@@ -22,6 +22,7 @@ type carried struct {
 	weight  float64 // kilograms; means something only where weighed
 	weighed bool
 	one     bool // one piece of wood, which does not come apart
+	legs    bool // a table, a desk, a chair or a bench: there is room between its legs
 }
 
 // shown begins what is said of it, with its sizes from the greatest.
@@ -35,6 +36,15 @@ func (c *carried) notApart() string {
 		return "make " + c.called + " of two that are joined in the room"
 	}
 	return "let " + c.called + " come apart into smaller things"
+}
+
+// windingThrough is how bad it is that something does not go through as a block of its size: what stands on legs
+// may be wound through.
+func (c *carried) windingThrough() diag.Severity {
+	if c.legs {
+		return diag.Warning
+	}
+	return diag.Error
 }
 
 // carriedOn are the things that are carried on the way of a plan; none where it says no way, or of what
@@ -65,6 +75,7 @@ func carriedOn(p *plan.Plan) []*carried {
 
 func whole(p *plan.Plan, a *plan.Assembly) *carried {
 	c := &carried{subject: plan.PathOf(a), called: a.Kind.String() + " " + quote(a.Text), span: a.Name.Span}
+	c.legs = slices.Contains([]string{"table", "desk", "chair", "bench"}, a.Use.Is)
 	c.sizes(a.Outside[0], a.Outside[1], a.Outside[2])
 	w, ok := p.Weight(a)
 	c.weight, c.weighed = w.Kilograms, ok

@@ -21,8 +21,9 @@ var doorwayTooSmall = &Rule{
 is up: its two smaller sizes must be less than the doorway's, with an inch for hands. Measure the doorway between its stops, with the door
 open, where the door does not come off.
 
-Let the piece come apart ("apart by-hand" or "apart by-tools"): then each thing is judged by itself, and what is glued together stays together. A
-piece with legs may be wound through where a block of its size is not: "allow" it with that reason.`,
+Let the piece come apart ("apart by-hand" or "apart by-tools"): then each thing is judged by itself, and what is glued together stays together. What
+is said to be a table, a desk, a chair or a bench may be wound through with its legs first, where a block of its size does not go: of it this is a
+warning, which "allow" silences with that reason.`,
 	Sources: `Geometry. The inch for hands is common practice, no source.`,
 	Sound:   `A wardrobe that is too large as it stands, and comes apart; a long board through a narrow doorway, end first.`,
 	Bad:     carriedThrough("doorway 24 x 78", ""),
@@ -55,12 +56,13 @@ piece with legs may be wound through where a block of its size is not: "allow" i
 				}
 				if t := through[i]; wood.Over(t.size+spare, t.of.Length) {
 					pass.Report(diag.Finding{
-						Subject: c.subject,
-						Span:    d.Span,
-						Message: fmt.Sprintf("%s, and does not go through a doorway %s x %s", c.shown(p), p.ShowSaid(d.Size.Across), p.ShowSaid(d.Size.Deep)),
-						Working: p.Paper().Start(t.of.Length, t.said).Minus(spare, "for hands").Equals("goes through").Versus(t.size, "the way it is smallest").Working(),
-						Notes:   []diag.Note{{Span: c.span, Message: "it is drawn here"}},
-						Fixes:   []diag.Fix{{Title: c.notApart() + ", or carry it another way"}},
+						Severity: c.windingThrough(),
+						Subject:  c.subject,
+						Span:     d.Span,
+						Message:  fmt.Sprintf("%s, and does not go through a doorway %s x %s", c.shown(p), p.ShowSaid(d.Size.Across), p.ShowSaid(d.Size.Deep)),
+						Working:  p.Paper().Start(t.of.Length, t.said).Minus(spare, "for hands").Equals("goes through").Versus(t.size, "the way it is smallest").Working(),
+						Notes:    []diag.Note{{Span: c.span, Message: "it is drawn here"}},
+						Fixes:    []diag.Fix{{Title: c.notApart() + ", or carry it another way"}},
 					})
 					break
 				}

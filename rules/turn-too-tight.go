@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -28,7 +29,8 @@ where this says that it does not, if the ceiling there allows it: "allow" it wit
 Let the piece come apart into shorter things, or find another way.`,
 	Sources: `The ladder problem of calculus texts, for a rectangle: length x sin x cos + thickness is at most a x cos + b x sin at every angle. Held against a
 simulation by brute force in the tests. The ceiling is a figure from memory, check it.`,
-	Sound:   `A thin panel of 100 round a turn from 36 into 36; a tall narrow cupboard that is carried upright.`,
+	Sound: `A thin panel of 100 round a turn from 36 into 36; a tall narrow cupboard that is carried upright; a thick one that goes sideways
+along the second corridor.`,
 	Bad:     carriedThrough("turn 30 into 28", ""),
 	Good:    carriedThrough("turn 36 into 36", ""),
 	Figures: []*Figure{turnCeiling},
@@ -47,17 +49,10 @@ simulation by brute force in the tests. The ceiling is a figure from memory, che
 					continue
 				}
 				lies := c.lies(pass.Length(turnCeiling, c.subject))
-				longest, goes := wood.Length(0), false
-				for i := range lies {
-					most := longestRound(from.Length, into.Length, lies[i].thick)
-					goes = goes || !wood.Over(lies[i].long, most)
-					if i == 0 {
-						longest = most
-					}
-				}
-				if goes || len(lies) == 0 {
+				if len(lies) == 0 || slices.ContainsFunc(lies, func(f footprint) bool { return f.goesRound(from.Length, into.Length) }) {
 					continue
 				}
+				longest := longestRound(from.Length, into.Length, lies[0].thick)
 				pass.Report(diag.Finding{
 					Subject: c.subject,
 					Span:    t.Span,
@@ -75,6 +70,15 @@ simulation by brute force in the tests. The ceiling is a figure from memory, che
 
 // footprint is how something lies on the floor of a corridor when it is carried round a turn.
 type footprint struct{ long, thick wood.Length }
+
+// goesRound reports whether it goes round a square turn: not turned at all, lengthwise along the one corridor
+// and sideways along the other, or turned at the corner.
+func (f footprint) goesRound(from, into wood.Length) bool {
+	if !wood.Over(f.thick, min(from, into)) && !wood.Over(f.long, max(from, into)) {
+		return true
+	}
+	return !wood.Over(f.long, longestRound(from, into, f.thick))
+}
 
 // lies are the ways in which a thing may be carried, the likeliest first: on its edge, flat, upright. Whatever stands
 // higher than the ceiling does not.

@@ -24,6 +24,13 @@ type HardwareRow struct {
 
 	notes map[string]bool
 	at    map[string]int // the place of each sort
+	named map[placeName]bool
+}
+
+// placeName is a part that stands in a place already.
+type placeName struct {
+	place int
+	name  string
 }
 
 // HardwarePlace is where a piece sits, or what is cut for it, in one part or in parts that are
@@ -133,7 +140,7 @@ func (l *hardwareLister) row(word, name string, figures []string, at diag.Span, 
 	key := word + "\x00" + name + "\x00" + strings.Join(figures, "\x00")
 	r := l.rows[key]
 	if r == nil {
-		r = &HardwareRow{Word: word, Name: name, Figures: figures, Span: at, notes: make(map[string]bool), at: make(map[string]int)}
+		r = &HardwareRow{Word: word, Name: name, Figures: figures, Span: at, notes: make(map[string]bool), at: make(map[string]int), named: make(map[placeName]bool)}
 		l.rows[key] = r
 		l.all = append(l.all, r)
 	}
@@ -593,14 +600,16 @@ func (r *HardwareRow) put(p HardwarePlace) {
 	}
 	i, ok := r.at[key.String()]
 	if !ok {
-		r.at[key.String()] = len(r.Places)
+		i = len(r.Places)
+		r.at[key.String()] = i
 		r.Places = append(r.Places, p)
-		return
+		r.Places[i].Count, r.Places[i].Names = 0, nil
 	}
 	with := &r.Places[i]
 	with.Count = atMost(with.Count + p.Count)
 	for _, name := range p.Names {
-		if !slices.Contains(with.Names, name) {
+		if at := (placeName{i, name}); !r.named[at] {
+			r.named[at] = true
 			with.Names = append(with.Names, name)
 		}
 	}

@@ -288,6 +288,22 @@ func (r *review) tables(p *plan.Plan) {
 		}
 	}
 	add(setUps)
+	hardware := reviewTable{
+		ID: "hardware", Head: "Hardware", Columns: []string{"to buy", "hardware", "pieces", "part", "where it sits"},
+		About: "Places are to the middle of a piece, or of its hole. The maker's own sheet wins over these figures.",
+	}
+	for _, row := range HardwareList(p) {
+		qty, said := row.qty(), row.said()
+		for i := range row.Places {
+			place := &row.Places[i]
+			hardware.Rows = append(hardware.Rows, []string{qty, said, fmt.Sprint(place.Count), place.part(), place.where(p)})
+			qty, said = "", ""
+		}
+		if len(row.Places) == 0 {
+			hardware.Rows = append(hardware.Rows, []string{qty, said, "", "", ""})
+		}
+	}
+	add(hardware)
 	room := reviewTable{
 		ID: "room", Head: "Room through the year", Columns: []string{"fit", "driest", "in the shop", "most humid"},
 		About: "What is left in each fit that depends on solid wood; below zero it binds, or lets go.",
