@@ -73,6 +73,7 @@ var All = []*Rule{
 	houseTooDry,
 	keyDrawsNothing,
 	keyTailShort,
+	knobOutOfReach,
 	lapDepths,
 	lapLength,
 	leafSize,
