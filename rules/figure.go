@@ -52,7 +52,12 @@ func (p *Pass) Length(f *Figure, subject string) wood.Length {
 		set, _ := l.Length()
 		return set
 	}
-	if p.Plan.Tape.Metric && f.Metric != 0 {
+	return f.in(p.Plan)
+}
+
+// in is a length figure as the rule has it, in the units of a plan.
+func (f *Figure) in(p *plan.Plan) wood.Length {
+	if p.Tape.Metric && f.Metric != 0 {
 		return f.Metric
 	}
 	return f.Length

@@ -3,8 +3,11 @@ package rules
 // All that is laid with a veneer in a plan, against the leaves that there are.
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
 	"math"
+	"slices"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -28,11 +31,19 @@ func checkAllLeaves(pass *Pass, said map[*plan.Material]bool) {
 	p := pass.Plan
 	all := laidWithEach(p)
 	for _, skin := range p.Materials {
-		if of := all[skin]; len(of) > 0 && !said[skin] && skin.Long.Known() && skin.Wide.Known() {
+		if of := all[skin]; len(of) > 0 && !said[skin] && sizedLeaf(skin) {
 			checkEnough(pass, skin, of)
 		}
 	}
 }
+
+// sizedLeaf reports whether a plan says how large the leaves of a veneer are.
+func sizedLeaf(skin *plan.Material) bool {
+	return skin.Wide.Known() && skin.Long.Known() && wood.Over(skin.Long.Length, 0)
+}
+
+// mostStrips bounds how many strips side by side are counted, and how many pieces, so that counts of counts stay numbers.
+const mostStrips = 1_000_000
 
 // laidWithEach gathers the plies of every veneer. A ply at a slant is left out, and so is a layup in a layup.
 func laidWithEach(p *plan.Plan) map[*plan.Material][]laid {
@@ -46,7 +57,7 @@ func laidWithEach(p *plan.Plan) map[*plan.Material][]laid {
 			}
 			for i, ply := range m.Plies {
 				angle, known := ply.Turned()
-				l := laid{Workpiece: w, long: long, wide: wide, ply: i, plies: 1, pieces: w.Pieces(pieces)}
+				l := laid{Workpiece: w, long: long, wide: wide, ply: i, plies: 1, pieces: min(w.Pieces(pieces), mostStrips)}
 				switch {
 				case ply.Of.To.Kind != plan.Veneer || !known || angle != 0 && angle != 90:
 					continue
@@ -117,7 +128,7 @@ func checkEnough(pass *Pass, skin *plan.Material, all []laid) {
 			return
 		}
 		whole := l.wide + 2*trim
-		l.full = int(whole / usable)
+		l.full = min(int(whole/usable), mostStrips)
 		if rest := whole - wood.Length(l.full)*usable; wood.Over(rest, 0) {
 			l.rest = rest
 		}
@@ -169,4 +180,75 @@ func laidSteps(p *plan.Plan, all []laid) (steps diag.Working) {
 		steps = append(steps, s)
 	}
 	return steps
+}
+
+// LeafPlan is a way to cut up the leaves of a veneer for all that is laid with it in a plan.
+type LeafPlan struct {
+	Skin   *plan.Material
+	Leaves int // how many that takes
+	Cuts   []LeafCut
+}
+
+// LeafCut is how some leaves are cut to length, alike.
+type LeafCut struct {
+	Leaves int
+	Strips []Strip // the longest first
+}
+
+// Strip is a length that is cut from one leaf so many times.
+type Strip struct {
+	Times int
+	Long  wood.Length
+}
+
+// LeafLonger is how much longer than what it covers a leaf is cut, a figure from memory.
+func LeafLonger(p *plan.Plan) wood.Length { return leafLonger.in(p) }
+
+// LeafPlans are those of the veneers whose leaves have a known size and are long enough. Each strip takes the
+// whole width of a leaf, also where it covers less. It fills leaf after leaf with the longest strips that still go in,
+// which may take a few leaves more than the best way would.
+func LeafPlans(p *plan.Plan) (all []LeafPlan) {
+	laid := laidWithEach(p)
+	for _, skin := range p.Materials {
+		trim := skin.Trim.Or(leafTrim.in(p)).Length
+		usable := skin.Wide.Length - 2*trim
+		if len(laid[skin]) == 0 || !sizedLeaf(skin) || usable <= 0 {
+			continue
+		}
+		strips := make(map[wood.Length]int)
+		fits := true
+		for _, l := range laid[skin] {
+			fits = fits && !wood.Over(l.long, skin.Long.Length)
+			strips[min(l.long+leafLonger.in(p), skin.Long.Length)] += l.plies * l.pieces * min(max(ceil(l.wide+2*trim, usable), 1), mostStrips)
+		}
+		if fits {
+			all = append(all, cutUp(skin, strips))
+		}
+	}
+	return all
+}
+
+// cutUp fills leaves with strips, of which it is known how many there are of each length.
+func cutUp(skin *plan.Material, strips map[wood.Length]int) LeafPlan {
+	lengths := slices.SortedFunc(maps.Keys(strips), func(a, b wood.Length) int { return cmp.Compare(b, a) })
+	out := LeafPlan{Skin: skin}
+	for len(lengths) > 0 {
+		var cut LeafCut
+		left, times := skin.Long.Length+wood.Slack, math.MaxInt
+		for _, long := range lengths {
+			if n := min(strips[long], int(left/long)); n > 0 {
+				cut.Strips = append(cut.Strips, Strip{n, long})
+				left -= wood.Length(n) * long
+				times = min(times, strips[long]/n)
+			}
+		}
+		cut.Leaves = times
+		for _, s := range cut.Strips {
+			strips[s.Long] -= times * s.Times
+		}
+		lengths = slices.DeleteFunc(lengths, func(l wood.Length) bool { return strips[l] == 0 })
+		out.Cuts = append(out.Cuts, cut)
+		out.Leaves += times
+	}
+	return out
 }

@@ -8,6 +8,7 @@ import (
 
 	"plancheck/internal/plan"
 	"plancheck/internal/wood"
+	"plancheck/rules"
 )
 
 // Purchase is one line of what to buy.
@@ -54,6 +55,11 @@ func BuyingList(p *plan.Plan) []Purchase {
 			if ply.Of.To != nil {
 				of(ply.Of.To).addPly(ply, &rows[i])
 			}
+		}
+	}
+	for _, l := range rules.LeafPlans(p) {
+		if a := need[l.Skin]; a != nil {
+			a.leaves = l.Leaves // several lengths come from one
 		}
 	}
 	var list []Purchase

@@ -23,6 +23,8 @@ func TestBuyingList(t *testing.T) {
 		{"units in\npart board x 9 { of s ; size 24 x 24 x 3/4 }", "s", "36.0 square feet", "2 sheets at least, by area alone: lay the parts out first"},
 		// A leaf 8 wide is 7 1/2 when its edges are trimmed: 24 takes four, on each face.
 		{"units in\nlayup l { ply v along ; ply s across ; ply v along }\npart board { of l ; size 60 x 24 }", "v", "8 leaves", "10 leaves, with 25% for waste"},
+		// Two strips of 40, and 2 to each, come from a leaf of 98.
+		{"units in\nlayup l { ply v along ; ply s across ; ply v along }\npart board x 2 { of l ; size 40 x 7 }", "v", "2 leaves", "3 leaves, with 25% for waste"},
 	} {
 		text := c.plan + "\nwood m { species \"white oak\" ; sawn flat }\nveneer v { species \"white oak\" ; thick 1/42 ; long 98 ; wide 8 ; leaves 24 }\n" +
 			"sheet s { kind plywood ; thick 3/4 ; actual 3/4 ; size 48 x 96 ; emission \"x\" }\n"

@@ -8,10 +8,12 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"strings"
 
 	"plancheck/internal/plan"
 	"plancheck/internal/wood"
+	"plancheck/rules"
 )
 
 // Layups are the layups of a plan that have a name; of them the one of a name, where one is asked for.
@@ -97,7 +99,41 @@ func LayupText(w io.Writer, p *plan.Plan, layups []*plan.Material) error {
 		}
 		layupText(b, p, m)
 	}
+	for _, l := range leavesOf(p, layups) {
+		leavesText(b, p, l)
+	}
 	return b.Flush()
+}
+
+// leavesOf are the ways to cut up the leaves of which some layups are laid.
+func leavesOf(p *plan.Plan, layups []*plan.Material) []rules.LeafPlan {
+	laid := make(map[*plan.Material]bool)
+	for _, m := range layups {
+		for _, ply := range m.Plies {
+			laid[ply.Of.To] = true
+		}
+	}
+	return slices.DeleteFunc(rules.LeafPlans(p), func(l rules.LeafPlan) bool { return !laid[l.Skin] })
+}
+
+func leavesText(b *bufio.Writer, p *plan.Plan, l rules.LeafPlan) {
+	fmt.Fprintf(b, "\nLeaves of %s, %s x %s, for all of the plan that is laid with them: %d\n\n", Plain(l.Skin.Name.Text),
+		show(p, l.Skin.Long), show(p, l.Skin.Wide), l.Leaves)
+	rows := [][]string{{"leaves", "each cut to"}}
+	for _, c := range l.Cuts {
+		var to []string
+		for _, s := range c.Strips {
+			long := show(p, known(s.Long))
+			if s.Times > 1 {
+				long = fmt.Sprintf("%d of %s", s.Times, long)
+			}
+			to = append(to, long)
+		}
+		rows = append(rows, []string{fmt.Sprint(c.Leaves), strings.Join(to, " + ")})
+	}
+	writeColumns(b, rows)
+	fmt.Fprintf(b, "\nEach is cut %s longer than what it covers, a figure from memory. What is matched takes its leaves first, in sequence.\n",
+		p.Show(rules.LeafLonger(p)))
 }
 
 func layupText(b *bufio.Writer, p *plan.Plan, m *plan.Material) {
@@ -187,8 +223,11 @@ func grainOf(ply *plan.Ply) string {
 //	    worst            the ply to blame, from 1; 0 where the layup is in balance
 //	    steps            what would balance it
 //	    weakness         in what the figures are weak
+//	leaves   a list of the veneers whose leaves have a known size; each has
+//	  of leaves    which, and how many leaves all of the plan takes
+//	  cuts         leaves that are cut alike: leaves, and to, the lengths, each with its times and long
 func LayupJSON(w io.Writer, p *plan.Plan, layups []*plan.Material, errors int) error {
-	out := jsonLayups{Version: Version, Title: p.Title, Units: "in", Errors: errors, Caution: "the warp is " + wood.LayupCaveat, Layups: []jsonLayup{}}
+	out := jsonLayups{Version: Version, Title: p.Title, Units: "in", Errors: errors, Caution: "the warp is " + wood.LayupCaveat, Layups: []jsonLayup{}, Leaves: []jsonLeaves{}}
 	if p.Tape.Metric {
 		out.Units = "mm"
 	}
@@ -205,6 +244,17 @@ func LayupJSON(w io.Writer, p *plan.Plan, layups []*plan.Material, errors int) e
 		}
 		out.Layups = append(out.Layups, l)
 	}
+	for _, l := range leavesOf(p, layups) {
+		leaves := jsonLeaves{Of: l.Skin.Name.Text, Leaves: l.Leaves}
+		for _, c := range l.Cuts {
+			cut := jsonLeafCut{Leaves: c.Leaves}
+			for _, s := range c.Strips {
+				cut.To = append(cut.To, jsonStrip{s.Times, sizeJSON(p, known(s.Long))})
+			}
+			leaves.Cuts = append(leaves.Cuts, cut)
+		}
+		out.Leaves = append(out.Leaves, leaves)
+	}
 	return writeJSON(w, out)
 }
 
@@ -212,12 +262,29 @@ func LayupJSON(w io.Writer, p *plan.Plan, layups []*plan.Material, errors int) e
 func toMegapascal(modulus float64) float64 { return math.Round(modulus/1e6) * 1e6 }
 
 type jsonLayups struct {
-	Version int         `json:"version"`
-	Title   string      `json:"title"`
-	Units   string      `json:"units"`
-	Errors  int         `json:"errors"`
-	Caution string      `json:"caution"`
-	Layups  []jsonLayup `json:"layups"`
+	Version int          `json:"version"`
+	Title   string       `json:"title"`
+	Units   string       `json:"units"`
+	Errors  int          `json:"errors"`
+	Caution string       `json:"caution"`
+	Layups  []jsonLayup  `json:"layups"`
+	Leaves  []jsonLeaves `json:"leaves"`
+}
+
+type jsonLeaves struct {
+	Of     string        `json:"of"`
+	Leaves int           `json:"leaves"`
+	Cuts   []jsonLeafCut `json:"cuts"`
+}
+
+type jsonLeafCut struct {
+	Leaves int         `json:"leaves"`
+	To     []jsonStrip `json:"to"`
+}
+
+type jsonStrip struct {
+	Times int       `json:"times"`
+	Long  *jsonSize `json:"long"`
 }
 
 type jsonLayup struct {

@@ -35,14 +35,17 @@ func TestMovement(t *testing.T) {
 	}
 }
 
-// Layups in inches that differ in every way, and one in millimetres that a door is made of.
+// Layups in inches that differ in every way, and one in millimetres that a door is made of; leaves that are cut up.
 func TestLayups(t *testing.T) {
 	inches := read(t, "../../fixtures/rules/unbalanced-layup/pairs.plan")
 	metric := read(t, "../../fixtures/rules/unbalanced-layup/metric.plan")
+	sideboard := read(t, "../../fixtures/projects/sideboard/sound.plan")
 	for name, write := range map[string]func(io.Writer) error{
-		"layup":        func(w io.Writer) error { return report.LayupText(w, inches, report.Layups(inches, "")) },
-		"layup-metric": func(w io.Writer) error { return report.LayupText(w, metric, report.Layups(metric, "")) },
-		"layup-json":   func(w io.Writer) error { return report.LayupJSON(w, inches, report.Layups(inches, ""), 0) },
+		"layup-leaves":      func(w io.Writer) error { return report.LayupText(w, sideboard, report.Layups(sideboard, "")) },
+		"layup-leaves-json": func(w io.Writer) error { return report.LayupJSON(w, sideboard, report.Layups(sideboard, "light"), 0) },
+		"layup":             func(w io.Writer) error { return report.LayupText(w, inches, report.Layups(inches, "")) },
+		"layup-metric":      func(w io.Writer) error { return report.LayupText(w, metric, report.Layups(metric, "")) },
+		"layup-json":        func(w io.Writer) error { return report.LayupJSON(w, inches, report.Layups(inches, ""), 0) },
 	} {
 		assertWritten(t, name, write)
 	}
