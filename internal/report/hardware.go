@@ -59,7 +59,7 @@ type HardwareMark struct {
 
 // HardwareList lists what to buy for a piece, in the order in which the plan first uses each.
 func HardwareList(p *plan.Plan) []*HardwareRow {
-	l := hardwareLister{plan: p, pieces: p.Pieces(), rows: make(map[string]*HardwareRow), cut: make(map[any]bool)}
+	l := hardwareLister{plan: p, pieces: p.Pieces(), rows: make(map[string]*HardwareRow), of: make(map[any]*HardwareRow), cut: make(map[any]bool)}
 	l.cuts()
 	for _, a := range p.Assemblies {
 		l.assembly(a)
@@ -86,8 +86,9 @@ type hardwareLister struct {
 	pieces map[*plan.Assembly]int
 	all    []*HardwareRow
 	rows   map[string]*HardwareRow
-	kept   []*plan.Cut  // those that are made for hardware
-	cut    map[any]bool // what something is cut for, as cutFor has it
+	of     map[any]*HardwareRow // of a *plan.Hinge, *plan.Fastener …, as the plan draws it
+	kept   []*plan.Cut          // those that are made for hardware
+	cut    map[any]bool         // what something is cut for, as cutFor has it
 }
 
 // cutFor is what a cut is made for: a *plan.HardwareUse, *plan.FixingPart or *plan.Joint, and the hardware
@@ -136,13 +137,20 @@ func (l *hardwareLister) cuts() {
 type keeperOf struct{ use *plan.HardwareUse }
 
 // row is the one of a piece of hardware, which n more are bought of.
-func (l *hardwareLister) row(word, name string, figures []string, at diag.Span, n int) *HardwareRow {
-	key := word + "\x00" + name + "\x00" + strings.Join(figures, "\x00")
-	r := l.rows[key]
+func (l *hardwareLister) row(of any, word string, name *plan.Name, figures func() []string, n int) *HardwareRow {
+	r := l.of[of]
 	if r == nil {
-		r = &HardwareRow{Word: word, Name: name, Figures: figures, Span: at, notes: make(map[string]bool), at: make(map[string]int), named: make(map[placeName]bool)}
-		l.rows[key] = r
-		l.all = append(l.all, r)
+		said := figures()
+		key := word + "\x00" + name.Text + "\x00" + strings.Join(said, "\x00")
+		if r = l.rows[key]; r == nil {
+			r = &HardwareRow{
+				Word: word, Name: name.Text, Figures: said, Span: name.Span,
+				notes: make(map[string]bool), at: make(map[string]int), named: make(map[placeName]bool),
+			}
+			l.rows[key] = r
+			l.all = append(l.all, r)
+		}
+		l.of[of] = r
 	}
 	r.Count = atMost(r.Count + n)
 	return r
@@ -153,7 +161,7 @@ func (l *hardwareLister) fastener(of *plan.Fastener, n int) *HardwareRow {
 	if of == nil {
 		return nil
 	}
-	return l.row(of.Word, of.Text, fastenerFigures(l.plan, of), of.Span, n)
+	return l.row(of, of.Word, &of.Name, func() []string { return fastenerFigures(l.plan, of) }, n)
 }
 
 // note says once what the number rests on.
@@ -248,8 +256,8 @@ func (l *hardwareLister) member(m *plan.Member, n int) {
 		for _, use := range uses {
 			if r := l.used(use, n); r != nil {
 				place := l.in(&m.Item)
-				place.Count, place.Marks = n, statedMarks(use.At, "lower or left end")
-				r.put(place)
+				place.Count = n
+				r.putEach(place, statedMarks(use.At, "lower or left end"))
 			}
 		}
 	}
@@ -261,17 +269,17 @@ func (l *hardwareLister) used(use *plan.HardwareUse, n int) *HardwareRow {
 	n = many(n, use.Number())
 	switch {
 	case use.Hinge != nil:
-		r := l.row("hinge", use.Hinge.Text, hingeFigures(l.plan, use.Hinge), use.Hinge.Span, n)
+		r := l.row(use.Hinge, "hinge", &use.Hinge.Name, func() []string { return hingeFigures(l.plan, use.Hinge) }, n)
 		if !use.Count.Known() && len(use.At) == 0 && use.Number() == 2 {
 			r.note("where a door does not say how many it has, two are counted")
 		}
 		return r
 	case use.Latch != nil:
-		return l.row(use.Latch.Word, use.Latch.Text, latchFigures(l.plan, use.Latch), use.Latch.Span, n)
+		return l.row(use.Latch, use.Latch.Word, &use.Latch.Name, func() []string { return latchFigures(l.plan, use.Latch) }, n)
 	case use.Handle != nil:
-		return l.row("handle", use.Handle.Text, handleFigures(l.plan, use.Handle), use.Handle.Span, n)
+		return l.row(use.Handle, "handle", &use.Handle.Name, func() []string { return handleFigures(l.plan, use.Handle) }, n)
 	case use.Rod != nil:
-		return l.row("rod", use.Rod.Text, rodFigures(l.plan, use.Rod), use.Rod.Span, n)
+		return l.row(use.Rod, "rod", &use.Rod.Name, func() []string { return rodFigures(l.plan, use.Rod) }, n)
 	}
 	return l.fastener(use.Bolt, n)
 }
@@ -391,7 +399,7 @@ func (l *hardwareLister) stay(d *plan.Door, place HardwarePlace, n int) {
 	if s == nil {
 		return
 	}
-	r := l.row("stay", s.Text, stayFigures(l.plan, s), s.Span, n)
+	r := l.row(s, "stay", &s.Name, func() []string { return stayFigures(l.plan, s) }, n)
 	place.Count, place.What = n, "point on the leaf"
 	place.Marks = []HardwareMark{{At: s.Lid, From: "pin"}}
 	r.put(place)
@@ -404,7 +412,7 @@ func (l *hardwareLister) stay(d *plan.Door, place HardwarePlace, n int) {
 // maker's sheet says.
 func (l *hardwareLister) drawer(d *plan.Drawer, n int) {
 	if s := d.Slide.To; s != nil {
-		r := l.row("slide", s.Text, slideFigures(l.plan, s), s.Span, n)
+		r := l.row(s, "slide", &s.Name, func() []string { return slideFigures(l.plan, s) }, n)
 		r.Pairs = true
 		place := l.in(&d.Item)
 		place.Count, place.What = n, "opening"
@@ -424,20 +432,16 @@ func (l *hardwareLister) drawer(d *plan.Drawer, n int) {
 		if r == nil {
 			continue
 		}
-		place := HardwarePlace{Count: n, Names: []string{"front"}, In: plan.PathOf(d), Marks: statedMarks(use.At, "lower or left end")}
+		place := HardwarePlace{Count: n, Names: []string{"front"}, In: plan.PathOf(d)}
 		switch f := d.Front; {
 		case f != nil && use.Centred.On:
 			place.Marks = []HardwareMark{{At: halved(f.Size.Long), From: "left end"}, {At: halved(f.Size.Wide), From: "lower edge"}}
+			r.put(place)
 		case use.FromTop.How != plan.Unknown:
-			place.Marks = []HardwareMark{{At: use.FromTop, From: "upper edge"}}
-		case len(use.At) > 0:
-			for _, mark := range place.Marks {
-				place.Marks = []HardwareMark{mark}
-				r.put(place)
-			}
-			continue
+			r.putEach(place, []HardwareMark{{At: use.FromTop, From: "upper edge"}})
+		default:
+			r.putEach(place, statedMarks(use.At, "lower or left end"))
 		}
-		r.put(place)
 	}
 	for _, j := range []*plan.Joint{d.FrontJoint, d.BackJoint} {
 		if j != nil {
@@ -589,6 +593,14 @@ func (r *HardwareRow) screws(bore HardwarePlace, h *plan.Hinge) {
 	in.At = more(in.At, h.Fixings.Deep)
 	bore.Marks = []HardwareMark{in, {At: apart, From: "middle of the bore, to both sides"}}
 	r.put(bore)
+}
+
+// putEach keeps a place for each of several marks.
+func (r *HardwareRow) putEach(p HardwarePlace, marks []HardwareMark) {
+	for _, m := range marks {
+		p.Marks = []HardwareMark{m}
+		r.put(p)
+	}
 }
 
 // put keeps a place: with those that are marked out alike in the parts of one assembly.
