@@ -46,7 +46,7 @@ func partner(d *plan.Door) *plan.Door {
 func freeGap(d *plan.Door, edge plan.Side) (wood.Length, bool) {
 	e := d.Edges[edge]
 	next := plan.Neighbour(d, edge)
-	if next == nil || !e.Less.Known() || !e.Shared && d.Fit.Kind.Is == "overlay" {
+	if next == nil || !e.Less.Known() || !closed(&d.Item) || !e.Shared && d.Fit.Kind.Is == "overlay" {
 		return 0, false
 	}
 	gap := e.Less.Length

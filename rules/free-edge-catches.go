@@ -60,7 +60,7 @@ case cupboard {
 func checkFreeEdge(pass *Pass, d *plan.Door) {
 	p, it := pass.Plan, &d.Item
 	s, swings := d.Swing()
-	if !swings || !hungBy(d, "butt", "knife", "pivot") || !closed(it) || partner(d) != nil && d.Meeting.Is != "" && d.Meeting.Is != "square" && !d.Bevel.Known() {
+	if !swings || !hungBy(d, "butt", "knife", "pivot") || partner(d) != nil && d.Meeting.Is != "" && d.Meeting.Is != "square" && !d.Bevel.Known() {
 		return
 	}
 	edge := s.Hinge.Opposite()

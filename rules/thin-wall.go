@@ -21,7 +21,7 @@ rules of its own; so has a tenon that is too thick for its stick.`,
 	Sources: `That thirds give walls as strong as the tenon: W. Fairham, Woodwork Joints, The Mortise and Tenon Joint. The figures are
 as they say.`,
 	Sound: `Mortises with just 3/16 beside them; one of a half in a thin stick; a dowel just its radius from the face; a blind hole
-1/8 short of the face; a threaded insert with 3/16 at both sides; a groove that is a step along an edge.`,
+1/8 short of the face; a threaded insert with 3/16 at both sides; a groove that is a step along an edge; a cup with 2.5 mm behind it; a hinge with 1/8 behind its leaf.`,
 	Bad: `frame leaf {
   wide 18 ; high 24 ; thick 3/4
   joint tenon thick 1/4 long 1 1/4 set 1/16
@@ -36,6 +36,7 @@ as they say.`,
 `,
 	Figures: []*Figure{
 		mortiseWallLeast, mortiseWallBreaks, wallThin, holeWallLeast, holeWallBreaks, holeFloor, biscuitWallLeast, lipLeast, lipBreaks,
+		cupRimLeast, cupFloor, barrelWall, gainWall, lockFloor,
 	},
 	Check: func(pass *Pass) {
 		p := pass.Plan

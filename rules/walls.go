@@ -49,6 +49,25 @@ var (
 	}
 )
 
+var (
+	cupFloor = &Figure{
+		Name: "cup-floor", Why: "how much wood is left behind a cup hinge's bore at least", Basis: Practice,
+		Source: "2 mm", Dim: lang.Length, Length: 2 * wood.Millimetre,
+	}
+	barrelWall = &Figure{
+		Name: "barrel", Why: "how much wood is left beside a barrel hinge's bore at least", Basis: Memory,
+		Source: "1/8 (3 mm): use the maker's sheet", Dim: lang.Length, Length: wood.Inch / 8, Metric: 3 * wood.Millimetre,
+	}
+	gainWall = &Figure{
+		Name: "gain", Why: "how much wood is left behind a hinge's leaf at least", Basis: Practice,
+		Source: "1/8 (3 mm)", Dim: lang.Length, Length: wood.Inch / 8, Metric: 3 * wood.Millimetre,
+	}
+	lockFloor = &Figure{
+		Name: "lock", Why: "how much of a stile is left behind a lock at least", Basis: Practice,
+		Source: "1/4 (6 mm)", Dim: lang.Length, Length: wood.Inch / 4, Metric: 6 * wood.Millimetre,
+	}
+)
+
 // wallWanted is how much wood is wanted: less than least is a warning, less than breaks an error.
 // Where both are nil, that some is left is all that is asked.
 type wallWanted struct{ least, breaks *Figure }
@@ -58,17 +77,19 @@ var someWall = &wallWanted{}
 // wallsWanted says of each kind of cut what it leaves beside it, and below it. Where nothing
 // stands, nothing is asked here: another rule says it, or nobody has a figure for it.
 var wallsWanted = map[plan.CutKind]struct{ beside, below *wallWanted }{
-	plan.CutMortise:  {&wallWanted{mortiseWallLeast, mortiseWallBreaks}, someWall},
-	plan.CutInsert:   {&wallWanted{mortiseWallLeast, mortiseWallBreaks}, someWall},
-	plan.CutDowel:    {&wallWanted{holeWallLeast, holeWallBreaks}, &wallWanted{holeFloor, holeFloor}},
-	plan.CutScrew:    {&wallWanted{holeWallLeast, holeWallBreaks}, nil},
-	plan.CutBolt:     {&wallWanted{holeWallLeast, holeWallBreaks}, nil},
-	plan.CutPeg:      {&wallWanted{holeWallLeast, holeWallBreaks}, nil},
-	plan.CutBiscuit:  {&wallWanted{biscuitWallLeast, lipBreaks}, &wallWanted{biscuitWallLeast, lipBreaks}},
-	plan.CutMagnet:   {someWall, someWall},
-	plan.CutGroove:   {&wallWanted{lipLeast, lipBreaks}, someWall},
-	plan.CutHousing:  {&wallWanted{lipLeast, lipBreaks}, nil},
-	plan.CutLockBody: {&wallWanted{lipLeast, lipBreaks}, nil},
+	plan.CutMortise:   {&wallWanted{mortiseWallLeast, mortiseWallBreaks}, someWall},
+	plan.CutInsert:    {&wallWanted{mortiseWallLeast, mortiseWallBreaks}, someWall},
+	plan.CutDowel:     {&wallWanted{holeWallLeast, holeWallBreaks}, &wallWanted{holeFloor, holeFloor}},
+	plan.CutScrew:     {&wallWanted{holeWallLeast, holeWallBreaks}, nil},
+	plan.CutBolt:      {&wallWanted{holeWallLeast, holeWallBreaks}, nil},
+	plan.CutPeg:       {&wallWanted{holeWallLeast, holeWallBreaks}, nil},
+	plan.CutBiscuit:   {&wallWanted{biscuitWallLeast, lipBreaks}, &wallWanted{biscuitWallLeast, lipBreaks}},
+	plan.CutMagnet:    {someWall, someWall},
+	plan.CutGroove:    {&wallWanted{lipLeast, lipBreaks}, someWall},
+	plan.CutHousing:   {&wallWanted{lipLeast, lipBreaks}, nil},
+	plan.CutLockBody:  {&wallWanted{lipLeast, lipBreaks}, &wallWanted{lockFloor, nil}},
+	plan.CutHingeBore: {&wallWanted{cupRimLeast, cupRimLeast}, &wallWanted{cupFloor, cupFloor}},
+	plan.CutGain:      {&wallWanted{gainWall, nil}, nil},
 }
 
 // wall is what a cut leaves to one face of its blank.
@@ -86,6 +107,9 @@ func walls(p *plan.Plan) iter.Seq[wall] {
 	return func(yield func(wall) bool) {
 		for c := range p.Cuts().All() {
 			wanted := wallsWanted[c.Kind]
+			if barrel(c) {
+				wanted.beside, wanted.below = &wallWanted{barrelWall, nil}, &wallWanted{lipBreaks, nil}
+			}
 			if c.Stands || wanted.beside == nil || saidElsewhere(c) {
 				continue
 			}
@@ -100,6 +124,11 @@ func walls(p *plan.Plan) iter.Seq[wall] {
 			}
 		}
 	}
+}
+
+// barrel reports whether a cut is the bore of a barrel hinge.
+func barrel(c *plan.Cut) bool {
+	return c.Kind == plan.CutHingeBore && c.For.Hardware.Hinge.Kind.Is == "barrel"
 }
 
 // saidElsewhere reports whether other rules judge the walls of a cut.

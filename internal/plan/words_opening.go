@@ -232,11 +232,11 @@ func useWordsOfDoors() []Word {
 		many(func(d *Door) *[]*HardwareUse { return &d.Handles }, hardwareUseWord("handle", InDoor)),
 		one(func(d *Door) **Leans { return &d.Leans }, Word{
 			Names: names("leans"), In: InDoor, Opens: InLeans,
-			Doc:     "what presses on it, and how high",
+			Doc:     "what presses on it, and how far from its hinges",
 			Example: "leans 3lb at 9",
 			Slots: []Slot{
 				force("force", "how hard", "leans 3lb", func(l *Leans) *Figure { return &l.Force }).unnamed().must(),
-				length("at", "how high from its lower end", "at 9", func(l *Leans) *Length { return &l.At }),
+				length("at", "how far from its hinge edge", "at 9", func(l *Leans) *Length { return &l.At }),
 			},
 		}),
 	}

@@ -1,0 +1,128 @@
+package rules
+
+import (
+	"fmt"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+	"plancheck/lang"
+)
+
+var (
+	pullReserve = &Figure{
+		Name: "reserve", Why: "how many times what opens it a catch holds", Basis: Practice,
+		Source: "2", Dim: lang.Plain, Number: 2,
+	}
+	pullGap = &Figure{
+		Name: "contact", Why: "how far off a magnet still pulls as it does at contact", Basis: Practice,
+		Source: "1/64 (0.4 mm)", Dim: lang.Length, Length: wood.Inch / 64, Metric: 2 * wood.Millimetre / 5,
+	}
+)
+
+var catchWeak = &Rule{
+	Name: "catch-weak", Group: Doors, Severity: diag.Warning,
+	Summary: "a catch does not hold a door shut against what leans on it",
+	Doc: `A row of records, a stack of towels or a flap's own weight presses a door open. What presses near the hinges counts less than at the edge, and
+a catch far from them holds more: each counts by how far it is from the hinges. A magnet pulls with what its box says only where it touches;
+a gap as thin as a card takes most of it.
+
+Take a stronger catch, set it farther from the hinges, or use one that is opened by hand. The rule is asked where the plan says what
+leans on a door ("leans 3lb at 9") and how hard its catches pull.`,
+	Sources: `The balance is statics. The reserve and the gap are common practice, no source.`,
+	Sound:   `A catch that holds twice what leans; two that do so together; a magnet whose pull is given at the gap that it has.`,
+	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
+sheet ply { kind plywood ; species "yellow birch" ; thick 3/4 ; actual 3/4 ; emission "TSCA Title VI" }
+catch roller { kind roller ; pull 3lb }
+case cupboard {
+  wide 20 ; high 30 ; deep 12
+  of ply
+  across { side left ; door only { leaf ply ; fit inset ; reveal 1/16 ; hang left ; catch roller at 13 ; leans 4lb at 9 } ; side right }
+}
+`,
+	Good: `climate { shop 8% ; dry 6% ; humid 11% }
+sheet ply { kind plywood ; species "yellow birch" ; thick 3/4 ; actual 3/4 ; emission "TSCA Title VI" }
+catch roller { kind roller ; pull 5lb }
+case cupboard {
+  wide 20 ; high 30 ; deep 12
+  of ply
+  across { side left ; door only { leaf ply ; fit inset ; reveal 1/16 ; hang left ; catch roller at 13 ; leans 4lb at 9 } ; side right }
+}
+`,
+	Figures: []*Figure{pullReserve, pullGap},
+	Check: func(pass *Pass) {
+		for d := range plan.AllOf[*plan.Door](pass.Plan) {
+			checkCatch(pass, d)
+		}
+	},
+}
+
+// checkCatch holds what leans on a door against its catches, about its hinges.
+func checkCatch(pass *Pass, d *plan.Door) {
+	p, subject := pass.Plan, plan.PathOf(d)
+	hung, turns := hungOn(d)
+	wide := d.Size[hung.Axis()]
+	if !turns || d.Leans == nil || !d.Leans.Force.Known() || !d.Leans.At.Known() || !wide.Known() || len(d.Latches) == 0 {
+		return
+	}
+	holds, apart := 0.0, false // newtons times lengths
+	for _, use := range d.Latches {
+		if use.Latch == nil || use.Latch.Pull == nil || !use.Latch.Pull.Force.Known() {
+			return // a bolt, or nobody says
+		}
+		if use.Latch.Kind.Is == "magnet" && use.On.Is == "" {
+			gap, bounded := freeGap(d, hung.Opposite())
+			if bounded && wood.Over(gap, use.Latch.Pull.At.Or(0).Length+pass.Length(pullGap, subject)) {
+				apart = true
+				continue
+			}
+		}
+		far := []wood.Length{wide.Length}
+		if use.On.Is != "" && use.On.Is != "free" { // along the edge from the left
+			if hung.Axis() != plan.Across || len(use.At) == 0 {
+				return
+			}
+			far = nil
+			for _, at := range use.At {
+				if hung == plan.Right {
+					at.Length = wide.Length - at.Length
+				}
+				far = append(far, at.Length)
+			}
+		} else if n := use.Number(); n > 1 {
+			for range min(n, 20) - 1 {
+				far = append(far, wide.Length)
+			}
+		}
+		for _, l := range far {
+			holds += use.Latch.Pull.Force.Value * float64(l)
+		}
+	}
+	reserve := pass.Number(pullReserve, subject)
+	wants := d.Leans.Force.Value * float64(d.Leans.At.Length)
+	if holds >= reserve*wants*(1-1e-9) {
+		return
+	}
+	f := diag.Finding{
+		Subject: subject, Span: d.Span,
+		Message: fmt.Sprintf("%s is pressed open as by %s at its free edge, and its catches hold %s there: %g times what presses is wanted", titled(&d.Item),
+			pounds(p, wants/float64(wide.Length)), pounds(p, holds/float64(wide.Length)), reserve),
+		Working: p.Paper().
+			Remark(fmt.Sprintf("%s leans %s from the hinges, and the free edge is %s from them", pounds(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), p.Show(wide.Length))).
+			Remark(fmt.Sprintf("%s x %s / %s = %s at the free edge", pounds(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), p.Show(wide.Length), pounds(p, wants/float64(wide.Length)))).
+			Remark(fmt.Sprintf("%g times that is %s", reserve, pounds(p, reserve*wants/float64(wide.Length)))).Working(),
+		Fixes: []diag.Fix{{Title: fmt.Sprintf("use catches that hold %s at the free edge, or one that is opened by hand", pounds(p, reserve*wants/float64(wide.Length)))}},
+	}
+	if apart {
+		f.Message += ", and a magnet that does not touch holds nothing"
+	}
+	pass.Report(f)
+}
+
+// pounds is a small force as a spring balance shows it in the plan's units: `4.2lb`, `19N`.
+func pounds(p *plan.Plan, newtons float64) string {
+	if p.Tape.Metric {
+		return fmt.Sprintf("%.3gN", newtons)
+	}
+	return fmt.Sprintf("%.2glb", newtons/pound)
+}
