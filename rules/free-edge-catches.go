@@ -94,6 +94,9 @@ func checkFreeEdge(pass *Pass, d *plan.Door) {
 		f.Severity = diag.Warning
 		f.Message = fmt.Sprintf("%s wants %s at its free edge to turn in, and %s is left there of %s when it is most humid: its back corner catches",
 			titled(it), exact(p, wants), exact(p, left), p.Show(gap))
+		if left <= 0 {
+			f.Message = fmt.Sprintf("%s grows past the gap of %s at its free edge when it is most humid, since its hinges hold the other: it does not open", titled(it), p.Show(gap))
+		}
 	default:
 		return
 	}
