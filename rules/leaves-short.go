@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -50,6 +51,9 @@ set "top" { parts slab ; match slip skin }
 `,
 	Figures: []*Figure{leafTrim, leafLonger},
 	Check: func(pass *Pass) {
+		if !slices.ContainsFunc(pass.Plan.Materials, hasLeaves) {
+			return
+		}
 		made := make(map[any]plan.Workpiece)
 		for w := range pass.Plan.Workpieces() {
 			made[w.Thing] = w
@@ -63,6 +67,9 @@ set "top" { parts slab ; match slip skin }
 		checkAllLeaves(pass, said)
 	},
 }
+
+// hasLeaves reports whether a material is a veneer whose leaves are of a known width.
+func hasLeaves(m *plan.Material) bool { return m.Kind == plan.Veneer && m.Wide.Known() }
 
 // face is a face that is laid with a veneer: with its grain, and across it.
 type face struct {

@@ -138,12 +138,12 @@ func lies(m *plan.Member) bool {
 }
 
 func allowedWarp(pass *Pass, w plan.Workpiece, free bool) wood.Length {
-	parts := warpHeld
+	parts, subject := warpHeld, plan.PathOf(w.Of)
 	if free {
 		parts = warpFree
 	}
 	longer := max(w.Size.Long.Length, w.Size.Wide.Length)
-	return max(wood.Length(float64(longer)/max(pass.Number(parts, w.Path), 1)), pass.Length(warpLeast, w.Path))
+	return max(wood.Length(float64(longer)/max(pass.Number(parts, subject), 1)), pass.Length(warpLeast, subject))
 }
 
 // mostBent is the thing that stands out of flat the most for what it is for. It is false where
