@@ -12,7 +12,7 @@ import (
 var (
 	coverPlay = &Figure{
 		Name: "play", Why: "how much a cup hinge is turned sideways by its screws", Basis: Practice,
-		Source: "1 mm of what its sheet allows, so that some is left to hang the door by", Dim: lang.Length, Length: wood.Millimetre,
+		Source: "1.5 mm; a little more is left to hang the door by", Dim: lang.Length, Length: 3 * wood.Millimetre / 2,
 	}
 	insetCrank = &Figure{
 		Name: "inset-crank", Why: "how far the arm of a cup hinge is cranked at least for an inset door", Basis: Published,
@@ -34,7 +34,7 @@ Bore nearer to the edge or farther from it, say another plate, or draw the lap t
 before the sum: write it as "covers 17mm at rim 4mm plate 0". A hinge whose plate nobody states is not judged.`,
 	Sources: `The sum, and arms cranked by 8 to 9.5 mm for half laps and 15 mm or more for inset doors: makers' sheets of cup hinges. The
 play is common practice, no source.`,
-	Sound: `A lap within a millimetre of what the hinge covers, with a plate, with a cranked arm, and where the bore of one door is nearer to
+	Sound: `A lap within 1.5 mm of what the hinge covers, with a plate, with a cranked arm, and where the bore of one door is nearer to
 its edge; an inset door on a hinge cranked for it.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 sheet ply { kind plywood ; species "yellow birch" ; thick 3/4 ; actual 3/4 ; emission "TSCA Title VI" }
