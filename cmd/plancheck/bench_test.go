@@ -54,7 +54,7 @@ func bigPlan(tb testing.TB, most int) (path string, lines int) {
 		}
 		lines += strings.Count(text, "\n")
 	}
-	write(defined)
+	write(strings.Replace(defined, " ; leaves 24", "", 1)) // as many as it takes
 	for i := 1; lines < most; i++ {
 		write(strings.NewReplacer("carcass", fmt.Sprint("carcass-", i), "leaf-frame", fmt.Sprint("leaf-frame-", i), "assembly plinth", fmt.Sprint("assembly plinth-", i)).Replace(drawn))
 	}
