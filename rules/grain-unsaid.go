@@ -10,14 +10,18 @@ import (
 
 var grainUnsaid = &Rule{
 	Name: "grain-unsaid", Group: Hygiene, Severity: diag.Advice,
-	Summary: "a solid part is wider than it is long, and does not say that it is meant",
+	Summary: "a part's grain runs the short way, or a chest's side upright, and the plan does not say that it is meant",
 	Doc: `A size is written with the grain first. A part of 9 x 14 has its grain along the 9, is weak along the 14, and moves in
 the direction that nobody expects; as often as not the two figures were swapped.
+
+The side of a case stands with its grain upright, and its ends are above and below. Between the front and the back of a chest or
+a box that is seldom meant: such a side moves against boards that run level, and has no end to be dovetailed to them. Say "grain behind".
 
 Swap them: "size 14 x 9 x 3/4". Where the grain does run the short way, say "grain" in the part, and the advice is gone. A part
 that is glued up of several boards says so with "boards", and is taken as meant.`,
 	Sources: "Common practice, no source.",
-	Sound:   `A square part, one glued up of boards, a short wide one of sheet stock, and one that says its grain.`,
+	Sound: `A square part, one glued up of boards, a short wide one of sheet stock, and one that says its grain; a side between
+the top and the bottom of a case.`,
 	Bad: `wood cherry { species "black cherry" ; sawn flat }
 part lid { of cherry ; size 9 x 14 x 3/4 }
 `,
@@ -46,5 +50,35 @@ part lid { of cherry ; size 14 x 9 x 3/4 }
 			f.Fixes = []diag.Fix{fix, {Title: "say `grain across` where it is meant"}}
 			pass.Report(f)
 		}
+		for m := range p.Members() {
+			if m.Word != "side" || m.GrainSaid.Is != "" || m.Part.To != nil || m.Grain != plan.Down || !betweenFronts(m) {
+				continue
+			}
+			f := diag.Finding{
+				Subject: plan.PathOf(m),
+				Span:    m.Name.Span,
+				Message: fmt.Sprintf("the grain of %s runs upright, so that none of its ends meets the boards before and behind it: is that meant?", titled(&m.Item)),
+				Fixes:   []diag.Fix{{Title: "say `grain behind`, so that its ends are joined to them"}, {Title: "say `grain down` where it is meant"}},
+			}
+			pass.Report(f)
+		}
 	},
+}
+
+// betweenFronts reports whether a board stands in a list between the front and the back of a chest or
+// a box, both drawn as fronts.
+func betweenFronts(m *plan.Member) bool {
+	row := m.Parent
+	if row == nil || row.Axis != plan.Across || row.Parent == nil || row.Parent.Axis != plan.Behind {
+		return false
+	}
+	for _, i := range []int{row.Index - 1, row.Index + 1} {
+		if i < 0 || i >= len(row.Parent.Items) {
+			return false
+		}
+		if mate, ok := row.Parent.Items[i].(*plan.Member); !ok || mate.Word != "front" {
+			return false
+		}
+	}
+	return true
 }
