@@ -142,7 +142,7 @@ func (d *decoder) unknownEach(said lang.Expr) {
 }
 
 // unknownBetween reports what cannot stand between the things of a row. A misspelt word is read
-// as what was meant, so that the row adds up.
+// as what was meant, so that the row adds up; of any other, nobody knows what the row takes.
 func (d *decoder) unknownBetween(said *lang.Expr, b *Between) {
 	near := d.nearest(said.Text, func() []string {
 		var known []string
@@ -153,7 +153,11 @@ func (d *decoder) unknownBetween(said *lang.Expr, b *Between) {
 		}
 		return known
 	})
-	b.Word.Text = cmp.Or(near, "divider")
+	b.Word.Text = near
+	if w := wordIn(InList, said.Text); w != nil && w.Opens&InSpace != 0 {
+		d.fault(UnknownWord, said.Span, "`between` wants a stick or a board, not `%s`: without `between`, sticks and boards in a row have equal gaps", said.Text)
+		return
+	}
 	d.fault(UnknownWord, said.Span, "`between` wants a stick or a board, such as `between muntin 2 1/4`, not `%s`%s", said.Text, didYouMean(near))
 }
 

@@ -77,7 +77,7 @@ func (r *resolver) expand(a *Assembly, l *List) {
 	var items []Node
 	for i, n := range l.Items {
 		it := n.item()
-		if it.Between != nil && !it.Between.Word.Span.Known() {
+		if it.Between != nil && it.Between.Word.Text == "" {
 			it.Along.How = failed // what stands between was not understood
 			items = append(items, n)
 			continue

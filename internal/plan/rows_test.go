@@ -83,5 +83,12 @@ frame g { of ash ; wide 40 ; high 30 ; thick 1 ; joint tenon long 1
 `,
 			found: []string{"`between` wants", "a number of things cannot follow from `g.wide`"},
 		},
+		{
+			name: "a gap that was asked for stands in every row of slats as it is",
+			text: `frame f { of ash ; wide 40 ; high 30 ; thick 1 ; joint tenon long 1
+  across { stile l 2 ; slat s 2 count 4 between space ; stile r 2 } }
+`,
+			found: []string{"without `between`, sticks and boards in a row have equal gaps"},
+		},
 	})
 }

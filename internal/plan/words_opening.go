@@ -360,7 +360,7 @@ func hardwareSlot(word string) Slot {
 func betweenWord() Word {
 	return Word{
 		Names: names("between"), In: InPanel | InGlass | InSpace | InDoor | InDrawer | InMember, Opens: InBetween,
-		Doc:     "what stands between the things of a row",
+		Doc:     "what stands between the things of a row; without it, sticks and boards have equal gaps",
 		Example: "between muntin 2 1/4",
 		Slots: []Slot{
 			{
