@@ -32,11 +32,12 @@ against it: the joint works loose. In trials of chair joints those with longer a
 
 Make it an inch (25 mm) or three times its thickness, whichever is more; where its mate is too narrow for that, as long as
 a mortise in it may be deep. A stub of less than 3/4 serves where a panel of sheet stock, glued all round, keeps the frame square.
-The rule looks at the sticks by which a frame stands square, not at slats and muntins that fill it.`,
+The rule looks at the sticks by which a frame stands square, not at slats and muntins that fill it, and lets tenons be that meet others in a
+post, where there is no room for longer ones: mitre their tips, and they may be as long.`,
 	Sources: `Longer and wider tenons are stronger: Kasal et al., BioResources (chair joints of 30-50 mm); best at 40 long and 35 wide:
 Liu et al., Forests 15(9):1612, 2024. The least length and three times the thickness are common practice, no source.`,
 	Sound: `A tenon of just an inch and three times its thickness; slats in short tenons; a stub beside a glued sheet; a through tenon in
-a thin post.`,
+a thin post; aprons that meet in a slender leg.`,
 	Bad: `frame leaf {
   wide 18 ; high 24 ; thick 3/4
   joint tenon thick 1/4 long 5/8
@@ -79,6 +80,9 @@ a thin post.`,
 			if !wood.Under(j.Long.Length, least) || j.Long.Length < pass.Length(stubLongest, t.subject) && tiedBySheet(t.of) {
 				continue
 			}
+			if crowded(p, t.End, least-j.Long.Length) {
+				continue
+			}
 			pass.Report(diag.Finding{
 				Subject: t.subject,
 				Span:    j.Long.Span,
@@ -87,6 +91,26 @@ a thin post.`,
 			})
 		}
 	},
+}
+
+// crowded reports whether a mortise from another side of its mate leaves a tenon no room to be longer
+// by so much: that two tenons in a post are short is what keeps them apart. Mitred tips may meet.
+func crowded(p *plan.Plan, e *plan.End, longer wood.Length) bool {
+	if e.Joint.Mitred.On {
+		return false
+	}
+	for _, c := range p.Cuts().Of(e) {
+		if c.Kind != plan.CutMortise || !c.Known() {
+			continue
+		}
+		for m := range c.In.Near(longer + cutsApart.Length) {
+			alike := func(d *plan.Cut) bool { return d.At == c.At && d.Enters == c.Enters } // of several uses of a part one is kept
+			if (alike(m.A) || alike(m.B)) && socket(m.A) && socket(m.B) && m.A.Enters != m.B.Enters {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // tiedBySheet reports whether a glued sheet beside a stick keeps its frame square.

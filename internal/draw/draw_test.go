@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -41,7 +42,7 @@ func all(p *plan.Plan, marks []draw.Mark) []draw.Drawing {
 		keep(draw.SwingOf(p, d))
 	}
 	for _, m := range p.Materials {
-		keep(draw.LayupSection(p, m, []draw.Bend{{When: "humid", Long: 60 * wood.Inch, Wide: 20 * wood.Inch, Warp: wood.Warp{Bow: wood.Inch / 8}}}))
+		keep(draw.LayupSection(p, m, []draw.Bend{{When: "humid", Long: 60 * wood.Inch, Wide: 20 * wood.Inch, Warp: wood.Warp{Bow: wood.Inch / 8}}}, marks))
 	}
 	keep(draw.Movement(p, []draw.Moves{{Name: "slab", Dry: -wood.Inch / 8, Humid: wood.Inch / 16}}))
 	return found
@@ -123,8 +124,8 @@ const leaf = `frame leaf {
 
 func TestElevation(t *testing.T) {
 	p := piece(leaf)
-	d := draw.Elevations(p, p.Assemblies[0], []draw.Mark{{Number: 7, Subject: "leaf.head"}, {Number: 8, Subject: "elsewhere"}})
-	if len(d) != 1 || len(d[0].Marked) != 1 || d[0].Marked[0] != 7 {
+	d := draw.Elevations(p, p.Assemblies[0], []draw.Mark{{Number: 7, Subject: "leaf.head"}, {Number: 8, Subject: "elsewhere"}, {Number: 9, Subject: "leaf.head.end"}})
+	if len(d) != 1 || !slices.Equal(d[0].Marked, []int{7, 9}) {
 		t.Fatalf("%d drawings, marked %v", len(d), d[0].Marked)
 	}
 	golden := goldie.New(t, goldie.WithFixtureDir("../../fixtures/draw"))

@@ -469,9 +469,15 @@ func (e *elevation) marks(marks []Mark) (marked []int) {
 	at[plan.PathOf(e.of)] = [2]float64{}
 	taken := map[string]float64{}
 	for _, m := range marks {
-		if where, ok := at[m.Subject]; ok {
-			e.mark(where[0]+5.5+taken[m.Subject], where[1]-3.5, m.Number)
-			taken[m.Subject] += 5.5
+		subject := m.Subject
+		where, ok := at[subject]
+		for !ok && strings.Contains(subject, ".") { // of a part of something, on what it is a part of
+			subject = subject[:strings.LastIndex(subject, ".")]
+			where, ok = at[subject]
+		}
+		if ok {
+			e.mark(where[0]+5.5+taken[subject], where[1]-3.5, m.Number)
+			taken[subject] += 5.5
 			marked = append(marked, m.Number)
 		}
 	}

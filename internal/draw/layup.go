@@ -17,8 +17,9 @@ type Bend struct {
 	Warp       wood.Warp
 }
 
-// LayupSection shows the plies of a layup from face to back, which way each runs, and how it bends.
-func LayupSection(p *plan.Plan, m *plan.Material, bends []Bend) (Drawing, bool) {
+// LayupSection shows the plies of a layup from face to back, which way each runs, and how it bends; with
+// the numbers of what was found about it.
+func LayupSection(p *plan.Plan, m *plan.Material, bends []Bend, marks []Mark) (Drawing, bool) {
 	whole := m.Thickness()
 	if m.Kind != plan.Layup || !whole.Known() || whole.Length <= 0 {
 		return Drawing{}, false
@@ -58,7 +59,14 @@ func LayupSection(p *plan.Plan, m *plan.Material, bends []Bend) (Drawing, bool) 
 		about += " " + s.bend(p, bend, y) + "."
 		y += 2*rise + 7
 	}
-	return Drawing{Title: title, About: about, Scale: scaleName(scale), SVG: s.finish(title, about)}, true
+	var marked []int
+	for _, mark := range marks {
+		if mark.Subject == m.Name.Text {
+			s.mark(across/2+6*float64(len(marked)), -4, mark.Number)
+			marked = append(marked, mark.Number)
+		}
+	}
+	return Drawing{Title: title, About: about, Scale: scaleName(scale), SVG: s.finish(title, about), Marked: marked}, true
 }
 
 // fibres draws the grain of a ply: lines where it lies in the picture, dots where it comes out of it.

@@ -199,7 +199,7 @@ func (r *review) draw(p *plan.Plan, marks []draw.Mark) map[int][]drawingLink {
 	}
 	g := drawings{Head: "layups"}
 	for _, m := range p.Materials {
-		if d, ok := draw.LayupSection(p, m, bends(p, m)); ok {
+		if d, ok := draw.LayupSection(p, m, bends(p, m), marks); ok {
 			add(&g, d)
 		}
 	}
