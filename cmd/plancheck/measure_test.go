@@ -62,6 +62,9 @@ func TestMeasure(t *testing.T) {
 
 	path, tenfold := bigPlan(t, 1_000_000)
 	huge := check(path)
+	if again := check(path); again.work < huge.work { // other programs only ever add to it
+		huge = again
+	}
 	slower := huge.work.Seconds() / big.work.Seconds()
 	larger := float64(huge.peak) / float64(max(big.peak, 1))
 	t.Logf("%d lines: %s: %.1f times the work, %.1f times the memory", tenfold, huge, slower, larger)
