@@ -62,15 +62,15 @@ type Slide struct {
 	Carries  Figure // the pair, kilograms
 }
 
-// Stay holds a lid open.
+// Stay holds a lid or a flap open.
 type Stay struct {
 	Name
 	Weighs Figure
-	Lid    Length
-	Case   Pair
-	Shut   Length
-	Open   Length
-	Holds  Figure // torque, newton metres
+	Lid    Length // its point on the lid, from the pin
+	Case   Pair   // its point on the case, from the pin: along the shut lid x square to it, into the case
+	Shut   Length // the least between the two points
+	Open   Length // the most
+	Holds  Figure // torque of each, newton metres
 }
 
 // Handle is a pull or a knob.
@@ -113,6 +113,7 @@ type HardwareUse struct {
 	Bolt   *Fastener
 	Handle *Handle
 	Rod    *Rod
+	Stay   *Stay
 
 	At      []Length
 	FromTop Length

@@ -246,7 +246,7 @@ func (r *resolver) clearWide(d *Door) Length {
 		if !thick.Known() || !gap.Known() {
 			return Length{}
 		}
-		s = Swing{Thick: thick.Length, Gap: gap.Length, Opens: d.opens()}
+		s = Swing{Thick: thick.Length, Gap: gap.Length, Opens: d.OpensTo()}
 	}
 	return derived(opening - s.Covers())
 }

@@ -235,6 +235,9 @@ func mirror(l *List) {
 				turned.Edge.Is = otherHand(e.Edge.Is)
 				n.Edging[i] = &turned
 			}
+			if n.Lid != nil {
+				n.Lid.Hang.Is = otherHand(n.Lid.Hang.Is)
+			}
 		case *Door:
 			n.Hang.Is = otherHand(n.Hang.Is)
 		}

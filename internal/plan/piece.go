@@ -390,11 +390,11 @@ type Door struct {
 	Leaf    Leaf
 	Fit     Fit
 	Reveal  *Reveal
-	Hang    Choice // left, right, top, bottom, back
+	Hang    Choice // left, right, top, bottom, back; lift-out
 	Hinges  []*HardwareUse
 	Latches []*HardwareUse // latch, catch, lock, bolt
 	Handles []*HardwareUse
-	Stay    Ref[Stay]
+	Stays   []*HardwareUse
 	Opens   Figure // degrees
 	Active  Flag
 	Leans   *Leans

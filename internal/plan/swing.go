@@ -33,7 +33,7 @@ func (d *Door) swing(thick, wide Length) (Swing, bool) {
 	}
 	s := Swing{
 		Hinge: hung, Thick: thick.Length, Wide: wide.Length, Gap: gap.Length, Free: free.Length,
-		Opens: d.opens(), Out: gap.Length / 2,
+		Opens: d.OpensTo(), Out: gap.Length / 2,
 	}
 	for _, use := range d.Hinges {
 		h := use.Hinge
@@ -56,8 +56,8 @@ func (d *Door) swing(thick, wide Length) (Swing, bool) {
 	return s, true
 }
 
-// opens is how far a door opens, in degrees: as it says, else as its hinge does.
-func (d *Door) opens() Figure {
+// OpensTo is how far a door or a lid opens, in degrees: as it says, else as its hinge does.
+func (d *Door) OpensTo() Figure {
 	if d.Opens.How != Unknown {
 		return d.Opens
 	}

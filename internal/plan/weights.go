@@ -186,11 +186,7 @@ func (p *Plan) drawer(d *Drawer) (Weight, bool) {
 
 // hardware is what the hardware of a door weighs, in kilograms.
 func (d *Door) hardware() float64 {
-	kilograms := each(d.Hinges) + each(d.Latches) + each(d.Handles)
-	if d.Stay.To != nil {
-		kilograms += d.Stay.To.Weighs.Or(0)
-	}
-	return kilograms
+	return each(d.Hinges) + each(d.Latches) + each(d.Handles) + each(d.Stays)
 }
 
 // each is what pieces of hardware weigh in all, in kilograms; what does not say it weighs nothing.
@@ -208,6 +204,8 @@ func each(uses []*HardwareUse) (kilograms float64) {
 			one = u.Handle.Weighs
 		case u.Rod != nil:
 			one = u.Rod.Weighs
+		case u.Stay != nil:
+			one = u.Stay.Weighs
 		}
 		kilograms += one.Or(0) * float64(u.Number())
 	}

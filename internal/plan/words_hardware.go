@@ -139,10 +139,10 @@ func stayWord() Word {
 			name(func(s *Stay) *Name { return &s.Name }).must(),
 			weighs(func(s *Stay) *Figure { return &s.Weighs }),
 			length("lid", "its point on the lid, from the pin", "lid 6", func(s *Stay) *Length { return &s.Lid }),
-			pair("case", "its point on the case: from the pin towards the front x down", "case 1 x 5", func(s *Stay) *Pair { return &s.Case }).both(),
+			pair("case", "its point on the case, from the pin: along the shut lid x square to it, into the case", "case 1 x 5", func(s *Stay) *Pair { return &s.Case }).both(),
 			length("shut", "its shortest length between the points", "shut 5 1/4", func(s *Stay) *Length { return &s.Shut }),
 			length("open", "its longest length between the points", "open 9", func(s *Stay) *Length { return &s.Open }),
-			figure("holds", "the torque that it holds", "holds 6Nm", func(s *Stay) *Figure { return &s.Holds }, lang.Torque),
+			figure("holds", "the torque that each one holds", "holds 6Nm", func(s *Stay) *Figure { return &s.Holds }, lang.Torque),
 		},
 	})
 }

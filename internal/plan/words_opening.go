@@ -82,8 +82,8 @@ func panelSlots() []Slot {
 func doorSlots() []Slot {
 	return []Slot{
 		leafSlot(),
-		choice("hang", "which edge it turns on", "hang left", "left right top bottom back", func(d *Door) *Choice { return &d.Hang }),
-		ref("stay", "what holds it open", "stay brass-stay", "a stay", func(d *Door) *Ref[Stay] { return &d.Stay }),
+		choice("grain", "which way the grain of a leaf runs that is a board or a part", "grain across", "across down", func(d *Door) *Choice { return &d.Leaf.GrainSaid }).or("down"),
+		choice("hang", "which edge it turns on; or it is lifted out", "hang left", "left right top bottom back lift-out", func(d *Door) *Choice { return &d.Hang }),
 		figure("opens", "how far it opens", "opens 110deg", func(d *Door) *Figure { return &d.Opens }, lang.Angle).or("its hinge's"),
 		flag("active", "of a pair, the one that opens first", "active", func(d *Door) *Flag { return &d.Active }),
 		figure("bevel", "the slope of its latch edge", "bevel 3deg", func(d *Door) *Figure { return &d.Bevel }, lang.Angle).or("0deg"),
@@ -119,9 +119,9 @@ func leafSlot() Slot {
 		given: func(node any) diag.Span { return leaf(node).Span },
 		inherit: func(d *decoder, node, from any) {
 			if to := leaf(node); to.Name == "" {
-				thick := to.Thick
+				own := *to // its thickness and its grain are settings beside it
 				*to = *leaf(from)
-				to.Thick = thick
+				to.Thick, to.GrainSaid = own.Thick, own.GrainSaid
 				d.inheritLength(&to.Thick, &leaf(from).Thick)
 			}
 		},
@@ -230,6 +230,7 @@ func useWordsOfDoors() []Word {
 		many(latches, hardwareUseWord("lock", InDoor)),
 		many(latches, hardwareUseWord("bolt", InDoor)),
 		many(func(d *Door) *[]*HardwareUse { return &d.Handles }, hardwareUseWord("handle", InDoor)),
+		many(func(d *Door) *[]*HardwareUse { return &d.Stays }, hardwareUseWord("stay", InDoor)),
 		one(func(d *Door) **Leans { return &d.Leans }, Word{
 			Names: names("leans"), In: InDoor, Opens: InLeans,
 			Doc:     "what presses on it, and how far from its hinges",
@@ -263,6 +264,7 @@ func lidWords() []Word {
 		{"catch", func(d *Door) *[]*HardwareUse { return &d.Latches }},
 		{"lock", func(d *Door) *[]*HardwareUse { return &d.Latches }},
 		{"handle", func(d *Door) *[]*HardwareUse { return &d.Handles }},
+		{"stay", func(d *Door) *[]*HardwareUse { return &d.Stays }},
 	} {
 		w := hardwareUseWord(u.word, InLid)
 		w.grow = func(_ *decoder, owner any, _ *lang.Statement) any {
@@ -285,6 +287,15 @@ func lidOf(owner any) *Door {
 }
 
 func hardwareUseWord(word string, in Place) Word {
+	many := count("count", "how many", "count 3", func(u *HardwareUse) *Count { return &u.Count })
+	if word == "stay" {
+		return Word{
+			Names: names(word), In: in, Opens: InHardwareUse,
+			Doc:     "what holds it open, and how many of them",
+			Example: hardwareExamples[word] + " count 2",
+			Slots:   []Slot{hardwareSlot(word), many.or("1")},
+		}
+	}
 	slots := []Slot{
 		hardwareSlot(word),
 		lengths("at", "from the lower or left end to its centre", "at 3, 14", func(u *HardwareUse) *[]Length { return &u.At }),
@@ -292,7 +303,7 @@ func hardwareUseWord(word string, in Place) Word {
 		length("ends", "clear at both ends, the rest even between", "ends 3", func(u *HardwareUse) *Length { return &u.Ends }),
 		flag("in-line", "between the rails: the ends of the first and the last level with the rails' inner edges", "in-line", func(u *HardwareUse) *Flag { return &u.InLine }),
 		flag("centred", "in the middle", "centred", func(u *HardwareUse) *Flag { return &u.Centred }),
-		count("count", "how many", "count 3", func(u *HardwareUse) *Count { return &u.Count }),
+		many,
 	}
 	switch word {
 	case "hinge":
@@ -320,6 +331,7 @@ func hardwareUseWord(word string, in Place) Word {
 
 var hardwareExamples = map[string]string{
 	"hinge": "hinge brass", "latch": "latch ball", "catch": "catch roller", "lock": "lock till", "bolt": "bolt barrel", "handle": "handle bow", "rod": "rod pole",
+	"stay": "stay brass-stay",
 }
 
 // hardwareSlot names the piece that is used; it must be of the word's kind.
@@ -348,6 +360,9 @@ func hardwareSlot(word string) Slot {
 				case *Rod:
 					u.Rod = t
 					return word == "rod"
+				case *Stay:
+					u.Stay = t
+					return word == "stay"
 				}
 				return false
 			})

@@ -519,3 +519,27 @@ func TestForces(t *testing.T) {
 		}
 	}
 }
+
+// A leaf of boards says which way its grain runs, and a door may be lifted out or held by several stays.
+func TestLeafSays(t *testing.T) {
+	p := read(t, `wood ash { species "white ash" ; sawn flat }
+stay arm { lid 7 }
+case c {
+  of ash 3/4 ; wide 30 ; high 20 ; deep 16
+  each door { leaf ash 3/4 grain across ; fit inset ; reveal 1/8 }
+  across { side l ; door a { hang lift-out } ; divider m ; door b { hang top ; grain down ; stay arm count 2 } ; side r }
+}`)
+	var doors []*Door
+	for d := range AllOf[*Door](p) {
+		doors = append(doors, d)
+	}
+	if a := doors[0]; a.Hang.Is != "lift-out" || a.Leaf.GrainSaid.Is != "across" {
+		t.Errorf("the first is hung %q, its grain %q", a.Hang.Is, a.Leaf.GrainSaid.Is)
+	}
+	if _, swings := doors[0].Swing(); swings {
+		t.Error("what is lifted out does not swing")
+	}
+	if b := doors[1]; b.Leaf.GrainSaid.Is != "down" || len(b.Stays) != 1 || b.Stays[0].Stay == nil || b.Stays[0].Count.Or(1) != 2 {
+		t.Errorf("the second: %+v, %+v", b.Leaf, b.Stays)
+	}
+}

@@ -261,7 +261,9 @@ func (l *hardwareLister) member(m *plan.Member, n int) {
 			}
 		}
 	}
-	l.stay(m.Lid, l.in(&m.Item), n)
+	for _, use := range m.Lid.Stays {
+		l.stay(use, l.in(&m.Item), n)
+	}
 }
 
 // used is the row of a piece of hardware, one more time for each that is used, in n things alike.
@@ -314,7 +316,9 @@ func (l *hardwareLister) door(d *plan.Door, n int) {
 			l.onLeaf(r, d, use, hung.Opposite(), turns, n)
 		}
 	}
-	l.stay(d, l.in(&d.Item), n)
+	for _, use := range d.Stays {
+		l.stay(use, l.in(&d.Item), n)
+	}
 }
 
 // onLeaf marks out what sits along an edge of a door and is not let in, from the nearer end of the leaf.
@@ -394,17 +398,18 @@ func sized(e plan.Extent) plan.How {
 }
 
 // stay lists what holds a door or a lid open; its points are measured from the hinge's pin.
-func (l *hardwareLister) stay(d *plan.Door, place HardwarePlace, n int) {
-	s := d.Stay.To
+func (l *hardwareLister) stay(use *plan.HardwareUse, place HardwarePlace, n int) {
+	s := use.Stay
 	if s == nil {
 		return
 	}
+	n = many(n, use.Number())
 	r := l.row(s, "stay", &s.Name, func() []string { return stayFigures(l.plan, s) }, n)
 	place.Count, place.What = n, "point on the leaf"
 	place.Marks = []HardwareMark{{At: s.Lid, From: "pin"}}
 	r.put(place)
 	place.What = "point on the case"
-	place.Marks = []HardwareMark{{At: s.Case.Across, From: "pin towards the front"}, {At: s.Case.Deep, From: "pin down"}}
+	place.Marks = []HardwareMark{{At: s.Case.Across, From: "pin along the shut leaf"}, {At: s.Case.Deep, From: "pin into the case"}}
 	r.put(place)
 }
 

@@ -121,13 +121,15 @@ func (v *inventory) node(in string, n plan.Node) {
 		}
 		v.add(Openings, name, "door "+is+" "+v.describe(&struct {
 			Hang    plan.Choice
+			Grain   plan.Choice
 			Opens   plan.Figure
 			Reveal  *plan.Reveal
 			Fit     plan.Fit
 			Hinges  []*plan.HardwareUse
 			Latches []*plan.HardwareUse
 			Handles []*plan.HardwareUse
-		}{n.Hang, n.Opens, n.Reveal, n.Fit, n.Hinges, n.Latches, n.Handles}))
+			Stays   []*plan.HardwareUse
+		}{n.Hang, n.Leaf.GrainSaid, n.Opens, n.Reveal, n.Fit, n.Hinges, n.Latches, n.Handles, n.Stays}))
 	case *plan.Drawer:
 		v.add(Openings, name, "drawer "+v.sizes(" x ", n.Box[0], n.Box[1], n.Box[2])+" "+v.describe(&struct {
 			Slide   plan.Ref[plan.Slide]
