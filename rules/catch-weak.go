@@ -106,23 +106,15 @@ func checkCatch(pass *Pass, d *plan.Door) {
 	f := diag.Finding{
 		Subject: subject, Span: d.Span,
 		Message: fmt.Sprintf("%s is pressed open as by %s at its free edge, and its catches hold %s there: %g times what presses is wanted", titled(&d.Item),
-			pounds(p, wants/float64(wide.Length)), pounds(p, holds/float64(wide.Length)), reserve),
+			pull(p, wants/float64(wide.Length)), pull(p, holds/float64(wide.Length)), reserve),
 		Working: p.Paper().
-			Remark(fmt.Sprintf("%s leans %s from the hinges, and the free edge is %s from them", pounds(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), p.Show(wide.Length))).
-			Remark(fmt.Sprintf("%s x %s / %s = %s at the free edge", pounds(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), p.Show(wide.Length), pounds(p, wants/float64(wide.Length)))).
-			Remark(fmt.Sprintf("%g times that is %s", reserve, pounds(p, reserve*wants/float64(wide.Length)))).Working(),
-		Fixes: []diag.Fix{{Title: fmt.Sprintf("use catches that hold %s at the free edge, or one that is opened by hand", pounds(p, reserve*wants/float64(wide.Length)))}},
+			Remark(fmt.Sprintf("%s leans %s from the hinges, and the free edge is %s from them", pull(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), p.Show(wide.Length))).
+			Remark(fmt.Sprintf("%s x %s / %s = %s at the free edge", pull(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), p.Show(wide.Length), pull(p, wants/float64(wide.Length)))).
+			Remark(fmt.Sprintf("%g times that is %s", reserve, pull(p, reserve*wants/float64(wide.Length)))).Working(),
+		Fixes: []diag.Fix{{Title: fmt.Sprintf("use catches that hold %s at the free edge, or one that is opened by hand", pull(p, reserve*wants/float64(wide.Length)))}},
 	}
 	if apart {
 		f.Message += ", and a magnet that does not touch holds nothing"
 	}
 	pass.Report(f)
-}
-
-// pounds is a small force as a spring balance shows it in the plan's units: `4.2lb`, `19N`.
-func pounds(p *plan.Plan, newtons float64) string {
-	if p.Tape.Metric {
-		return fmt.Sprintf("%.3gN", newtons)
-	}
-	return fmt.Sprintf("%.2glb", newtons/pound)
 }

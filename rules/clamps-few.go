@@ -86,7 +86,7 @@ func checkClamps(pass *Pass, step *plan.Step, thing *plan.Thing, clamps clamping
 		return
 	}
 	each := clamps.force / float64(clamps.count)
-	count := int(math.Ceil(needs / each))
+	count := int(math.Ceil(needs/each - 1e-9)) // twelve that are just enough are not thirteen
 	working := diag.Working{
 		{Value: pressure(p, line.pascals), Label: "wanted"},
 		{Label: fmt.Sprintf("on %s x %s, %s", exact(p, line.long), exact(p, line.wide), line.what)},

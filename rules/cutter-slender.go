@@ -80,8 +80,8 @@ frame gate {
 				if s.both {
 					from = "deep from each face"
 				}
-				f.Message = fmt.Sprintf("a mortise %s %s is %.3g times as deep as its cutter of %s is wide", p.Show(s.deep), from,
-					float64(s.deep)/float64(cutter), p.Show(cutter))
+				f.Message = fmt.Sprintf("a mortise %s %s is %s times as deep as its cutter of %s is wide", p.Show(s.deep), from,
+					significant(float64(s.deep)/float64(cutter), 3), p.Show(cutter))
 				f.Fixes = []diag.Fix{{Title: "make the joint thicker or shorter, or cut the mortise from both faces"}}
 				pass.Report(f)
 			}

@@ -87,7 +87,7 @@ func yearly(p *plan.Plan, d *plan.Door, edge plan.Side, humid bool, paper *plan.
 				m = wet
 			}
 			grows += m.Change(g.wide.Length)
-			paper.Minus(m.Change(g.wide.Length), g.called+", from "+percent(m.From)+" to "+percent(m.To))
+			paper.Minus(m.Change(g.wide.Length), g.called+", from "+wood.Percent(m.From)+" to "+wood.Percent(m.To))
 		}
 	}
 	return grows, true

@@ -50,8 +50,8 @@ runner oak ; stop`),
 			f := diag.Finding{
 				Subject: subject,
 				Span:    d.Name.Span,
-				Message: fmt.Sprintf("%s is %s wide and %s deep, %.3g times as wide as deep: pulled at one end it jams", titled(&d.Item),
-					exact(p, wide.Length), exact(p, deep.Length), times),
+				Message: fmt.Sprintf("%s is %s wide and %s deep, %s times as wide as deep: pulled at one end it jams", titled(&d.Item),
+					exact(p, wide.Length), exact(p, deep.Length), significant(times, 3)),
 				Fixes: []diag.Fix{{Title: "make two drawers of it, lead it by a runner in the middle, or hang it on slides"}},
 			}
 			if times <= most {

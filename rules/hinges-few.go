@@ -21,7 +21,7 @@ var (
 	}
 	hingeBand = &Figure{
 		Name: "weight", Why: "the weight of a door for which each hinge beyond the first is wanted, where none says what it carries", Basis: Published,
-		Source: "15 lb (6.8 kg): one hardware maker's chart, under 15 two, 15 to 30 three, 30 to 45 four, 45 to 60 five", Dim: lang.Weight, Number: 15 * pound / gravity,
+		Source: "15 lb (6.8 kg): one hardware maker's chart, under 15 two, 15 to 30 three, 30 to 45 four, 45 to 60 five", Dim: lang.Weight, Number: 15 * wood.Pound,
 	}
 )
 
@@ -126,12 +126,4 @@ func hingesOf(n int) string {
 		return "1 hinge"
 	}
 	return itoa(n) + " hinges"
-}
-
-// light is a weight of a few pounds or kilograms as a plan writes it: `11.3lb`, `6.8kg`.
-func light(p *plan.Plan, kilograms float64) string {
-	if p.Tape.Metric {
-		return number(math.Round(kilograms*10)/10) + "kg"
-	}
-	return number(math.Round(kilograms*gravity/pound*10)/10) + "lb"
 }

@@ -5,6 +5,7 @@ import (
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
+	"plancheck/internal/wood"
 	"plancheck/lang"
 )
 
@@ -38,7 +39,7 @@ practice, no source.`,
 		pass.Report(diag.Finding{
 			Span: h.Span,
 			Message: fmt.Sprintf("in %s this house falls to %s of humidity, and wood in it to %s: a house that is lived in is seldom as dry",
-				h.Dry.Name.Is, percent(h.Dry.Inside.Humidity), percent(h.Dry.Moisture)),
+				h.Dry.Name.Is, wood.Percent(h.Dry.Inside.Humidity), wood.Percent(h.Dry.Moisture)),
 			Working: append(monthIndoors(h.Dry, "driest"), monthIndoors(h.Humid, "most humid")...),
 			Fixes:   []diag.Fix{{Title: "read a hygrometer in that month, and write `least 30%` with what it shows"}},
 		})
@@ -48,9 +49,9 @@ practice, no source.`,
 // monthIndoors sets down how a month comes about in a house.
 func monthIndoors(m plan.HouseAir, which string) diag.Working {
 	return diag.Working{
-		{Op: diag.Start, Value: percent(m.Month.Humidity.Value), Label: "outside in " + m.Name.Is + ", at " + celsius(m.Temperature.Value)},
-		{Op: diag.Start, Value: percent(m.Inside.Humidity), Label: "the same air inside, at " + celsius(m.Inside.Celsius)},
-		{Op: diag.Equals, Value: percent(m.Moisture), Label: "in the wood, at the " + which},
+		{Op: diag.Start, Value: wood.Percent(m.Month.Humidity.Value), Label: "outside in " + m.Name.Is + ", at " + celsius(m.Temperature.Value)},
+		{Op: diag.Start, Value: wood.Percent(m.Inside.Humidity), Label: "the same air inside, at " + celsius(m.Inside.Celsius)},
+		{Op: diag.Equals, Value: wood.Percent(m.Moisture), Label: "in the wood, at the " + which},
 	}
 }
 

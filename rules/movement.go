@@ -4,7 +4,6 @@ package rules
 
 import (
 	"fmt"
-	"math"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -26,12 +25,7 @@ func moves(paper *plan.Paper, size wood.Length, of *plan.Material, m wood.Moveme
 	if m.Equation == "13-3" {
 		how += ", by equation 13-3"
 	}
-	paper.Plus(m.Change(size), fmt.Sprintf("from %s to %s, %.3g for each 1%% of moisture, %s", percent(m.From), percent(m.To), m.Rate, how))
-}
-
-// percent is a moisture content as a meter shows it: `8%`, `6.5%`.
-func percent(moisture float64) string {
-	return fmt.Sprintf("%g%%", math.Round(moisture*10)/10)
+	paper.Plus(m.Change(size), fmt.Sprintf("from %s to %s, %.3g for each 1%% of moisture, %s", wood.Percent(m.From), wood.Percent(m.To), m.Rate, how))
 }
 
 // fromMemory is the note on a finding that rests on a figure that nobody has read anywhere.

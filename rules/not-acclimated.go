@@ -89,9 +89,9 @@ func widestOf(p *plan.Plan) map[*plan.Material]plan.Length {
 func unacclimated(p *plan.Plan, m *plan.Material, wide wood.Length, at diag.Span, says string, worked, middle float64) diag.Finding {
 	f := diag.Finding{
 		Subject: plan.PathOf(m), Span: at,
-		Message: fmt.Sprintf("%s %s, but in use it goes about %s, from %s to %s", says, percent(worked), percent(middle),
-			percent(p.Climate.Dry.Moisture.Value), percent(p.Climate.Humid.Moisture.Value)),
-		Fixes: []diag.Fix{{Title: "let it come to about " + percent(middle) + " before it is worked, or state the climate as it is"}},
+		Message: fmt.Sprintf("%s %s, but in use it goes about %s, from %s to %s", says, wood.Percent(worked), wood.Percent(middle),
+			wood.Percent(p.Climate.Dry.Moisture.Value), wood.Percent(p.Climate.Humid.Moisture.Value)),
+		Fixes: []diag.Fix{{Title: "let it come to about " + wood.Percent(middle) + " before it is worked, or state the climate as it is"}},
 	}
 	if m.Species == nil {
 		return f
@@ -122,8 +122,8 @@ func checkTogether(pass *Pass, woods []*plan.Material) {
 	}
 	pass.Report(diag.Finding{
 		Subject: plan.PathOf(m), Span: m.At.Span,
-		Message: fmt.Sprintf("wood %s is worked at %s and wood %s at %s: they move apart in one piece", quote(m.Name.Text), percent(p.Moisture(m)),
-			quote(other.Name.Text), percent(p.Moisture(other))),
+		Message: fmt.Sprintf("wood %s is worked at %s and wood %s at %s: they move apart in one piece", quote(m.Name.Text), wood.Percent(p.Moisture(m)),
+			quote(other.Name.Text), wood.Percent(p.Moisture(other))),
 		Notes: []diag.Note{{Span: other.Name.Span, Message: "this is the other"}},
 		Fixes: []diag.Fix{{Title: "let both lie in one room until a meter reads them alike"}},
 	})

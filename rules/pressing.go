@@ -14,15 +14,15 @@ import (
 var (
 	pressVeneer = &Figure{
 		Name: "veneer", Why: "how hard veneers and boards are pressed together in a press or under cauls", Basis: Memory,
-		Source: "two thirds of the weight of the air", Dim: lang.Pressure, Number: 10 * psi,
+		Source: "two thirds of the weight of the air", Dim: lang.Pressure, Number: 10 * wood.PSI,
 	}
 	pressSoft = &Figure{
 		Name: "softwood", Why: "how hard an edge of softwood is clamped at least", Basis: Memory,
-		Source: "100 to 150 psi", Dim: lang.Pressure, Number: 100 * psi,
+		Source: "100 to 150 psi", Dim: lang.Pressure, Number: 100 * wood.PSI,
 	}
 	pressHard = &Figure{
 		Name: "hardwood", Why: "how hard an edge of hardwood is clamped at least", Basis: Memory,
-		Source: "150 to 250 psi", Dim: lang.Pressure, Number: 150 * psi,
+		Source: "150 to 250 psi", Dim: lang.Pressure, Number: 150 * wood.PSI,
 	}
 )
 

@@ -66,7 +66,7 @@ frame leaf {
 				continue
 			}
 			less := quarter.Change(wide.Length)
-			over := fmt.Sprintf("from %s to %s", percent(change.From), percent(change.To))
+			over := fmt.Sprintf("from %s to %s", wood.Percent(change.From), wood.Percent(change.To))
 			pass.Report(diag.Finding{
 				Subject: subject, Span: m.Name.Span, Notes: fromMemory(m, change),
 				Message: fmt.Sprintf("wood %s does not say how it is sawn: its widest board moves %s if flat, as is taken, and %s if quarter",

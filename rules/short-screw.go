@@ -112,6 +112,5 @@ func pulled(p *plan.Plan, sg float64, thick wood.Length) string {
 	if p.Tape.Metric {
 		return fmt.Sprintf("for each millimetre of thread in side grain it may be pulled with %.0f N", perMetre/1000)
 	}
-	const poundsPerInch = 0.0254 / 4.4482216152605
-	return fmt.Sprintf("for each inch of thread in side grain it may be pulled with %.0f lb", perMetre*poundsPerInch)
+	return fmt.Sprintf("for each inch of thread in side grain it may be pulled with %.0f lb", perMetre*wood.Inch.Metres()/wood.PoundForce)
 }

@@ -11,7 +11,7 @@ import (
 
 var drawerLoad = &Figure{
 	Name: "load", Why: "what a full drawer carries on its bottom, where the plan does not say", Basis: Published,
-	Source: "15 lb/ft2 (718 Pa): the test of drawers in ANSI/KCMA A161.1-2012", Dim: lang.Pressure, Number: 15 * psi / 144,
+	Source: "15 lb/ft2 (718 Pa): the test of drawers in ANSI/KCMA A161.1-2012", Dim: lang.Pressure, Number: 15 * wood.PSI / 144,
 }
 
 var slideOverloaded = &Rule{
@@ -84,7 +84,7 @@ func drawerHolds(p *plan.Plan, d *plan.Drawer) (kilograms float64, how string, s
 		}
 		pascals, stated = d.Load.On.Value, true
 	}
-	kilograms = pascals * wide.Millimetres() * deep.Millimetres() / 1e6 / gravity
+	kilograms = pascals * wide.Millimetres() * deep.Millimetres() / 1e6 / wood.Gravity
 	how = fmt.Sprintf("%s x %s inside, and %s on it", exact(p, wide), exact(p, deep), onArea(p, pascals))
 	return kilograms, how, stated, ok
 }

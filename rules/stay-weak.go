@@ -5,7 +5,7 @@ import (
 	"math"
 
 	"plancheck/internal/diag"
-	"plancheck/internal/plan"
+	"plancheck/internal/wood"
 )
 
 var stayWeak = &Rule{
@@ -55,7 +55,7 @@ case chest {
 			if s.use != s.door.Stays[0] || !known || !s.deep.Known() {
 				continue
 			}
-			turns := weight.Kilograms * gravity * s.deep.Inches() * inch / 2 * s.level90()
+			turns := weight.Kilograms * wood.Gravity * s.deep.Metres() / 2 * s.level90()
 			if turns <= held || torque(p, turns) == torque(p, held) {
 				continue
 			}
@@ -90,15 +90,4 @@ func (s stayed) level90() float64 {
 		return math.Sin(max(0, opens.Value) * math.Pi / 180)
 	}
 	return 1
-}
-
-// inch is in metres.
-const inch = 0.0254
-
-// torque is a torque as a plan writes it: `108inlb`, `7.8Nm`.
-func torque(p *plan.Plan, newtonMetres float64) string {
-	if p.Tape.Metric {
-		return number(math.Round(10*newtonMetres)/10) + "Nm"
-	}
-	return number(math.Round(newtonMetres/(pound*inch))) + "inlb"
 }

@@ -69,9 +69,6 @@ func scaleName(s float64) string {
 	return fmt.Sprintf("1:%g", math.Round(s*10)/10)
 }
 
-// mm is a length in millimetres.
-func mm(l wood.Length) float64 { return float64(l) / float64(wood.Millimetre) }
-
 // sheet is a picture while it is drawn, in millimetres of paper from its upper left corner.
 type sheet struct {
 	b                        strings.Builder

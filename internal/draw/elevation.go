@@ -92,7 +92,7 @@ func newElevation(p *plan.Plan, a *plan.Assembly, v view) *elevation {
 	if !w.Known() || !h.Known() || w.Length <= 0 || h.Length <= 0 {
 		return nil
 	}
-	e := &elevation{sheet: newSheet(), plan: p, of: a, view: v, scale: scaleFor(p, mm(w.Length), mm(h.Length), drawnWide, drawnHigh)}
+	e := &elevation{sheet: newSheet(), plan: p, of: a, view: v, scale: scaleFor(p, w.Length.Millimetres(), h.Length.Millimetres(), drawnWide, drawnHigh)}
 	if v.cut {
 		e.plane = cutAt(a)
 	}
@@ -121,7 +121,7 @@ func (e *elevation) seen(at plan.Box) bool {
 }
 
 // on is a length of wood in millimetres of paper.
-func (e *elevation) on(l wood.Length) float64 { return mm(l) / e.scale }
+func (e *elevation) on(l wood.Length) float64 { return l.Millimetres() / e.scale }
 
 // box is a place as the view sees it; false where it is not known.
 func (e *elevation) box(at plan.Box) (x, y, w, h float64, ok bool) {

@@ -26,7 +26,7 @@ func LayupSection(p *plan.Plan, m *plan.Material, bends []Bend, marks []Mark) (D
 	}
 	s := newSheet()
 	const across = 60.0
-	scale := scaleFor(p, mm(whole.Length), mm(whole.Length), 40, 40)
+	scale := scaleFor(p, whole.Length.Millimetres(), whole.Length.Millimetres(), 40, 40)
 	y := 0.0
 	title := m.Name.Text + ", ply by ply from face to back"
 	about := fmt.Sprintf("%s thick in all.", sized(p, whole.Length))
@@ -36,7 +36,7 @@ func LayupSection(p *plan.Plan, m *plan.Material, bends []Bend, marks []Mark) (D
 		if !thick.Known() {
 			return Drawing{}, false
 		}
-		high := max(mm(thick.Length)/scale, 0.6)
+		high := max(thick.Length.Millimetres()/scale, 0.6)
 		s.rect("wood", 0, y, across, high)
 		runs := "no grain"
 		if degrees, known := ply.Turned(); known && ply.Of.To != nil && !ply.Of.To.Grainless() {
@@ -96,7 +96,7 @@ func (s *sheet) bend(p *plan.Plan, b Bend, y float64) (said string) {
 	}
 	said, high := b.When+": flat", 0.0
 	if wood.Over(off, 0) {
-		times := rise / (mm(off) / (mm(over) / chord))
+		times := rise / (off.Millimetres() / (over.Millimetres() / chord))
 		said = fmt.Sprintf("%s: %s, %s; drawn %.0f times as large", b.When, p.Tape.About(off), how, times)
 		high = rise
 		if worst := b.Warp.Bow; worst < 0 || over == b.Wide && b.Warp.Cup < 0 {

@@ -39,13 +39,13 @@ func Movement(p *plan.Plan, parts []Moves) (Drawing, bool) {
 	for _, b := range bars {
 		reach = max(reach, b.Humid.Abs(), b.Dry.Abs())
 	}
-	scale := scaleFor(p, mm(reach), mm(reach), 34, 34)
+	scale := scaleFor(p, reach.Millimetres(), reach.Millimetres(), 34, 34)
 	title := "Widths through the year"
 	about := ""
-	zero := names + 16 + mm(reach)/scale
+	zero := names + 16 + reach.Millimetres()/scale
 	for i, b := range bars {
 		y := float64(i) * row
-		from, to := mm(min(b.Dry, 0))/scale, mm(max(b.Humid, 0))/scale
+		from, to := min(b.Dry, 0).Millimetres()/scale, max(b.Humid, 0).Millimetres()/scale
 		s.text("start", 0, y, false, b.Name)
 		s.rect("cut", zero+from, y-1.4, to-from, 2.8)
 		if b.Dry < 0 {

@@ -34,16 +34,16 @@ func PanelSection(p *plan.Plan, n *plan.Panel) (Drawing, bool) {
 		span = 86.0 // between the outsides of the frame, broken in the middle
 	)
 	// One of paper for one of wood where it fits; the middle of the panel is broken out.
-	scale := scaleFor(p, mm(max(near, far, thick.Length)), mm(thick.Length), 18, 10)
-	on := func(l wood.Length) float64 { return mm(l) / scale }
+	scale := scaleFor(p, max(near, far, thick.Length).Millimetres(), thick.Length.Millimetres(), 18, 10)
+	on := func(l wood.Length) float64 { return l.Millimetres() / scale }
 	high := max(on(thick.Length), 2.5)
 	for i, season := range []struct {
 		name  string
 		width wood.Length
 	}{
-		{fmt.Sprintf("at its driest, %s", percent(dry.To)), width.Length + dry.Change(width.Length)},
-		{fmt.Sprintf("as it is cut, %s", percent(p.Moisture(n.Of.Material.To))), width.Length},
-		{fmt.Sprintf("at its most humid, %s", percent(humid.To)), width.Length + humid.Change(width.Length)},
+		{fmt.Sprintf("at its driest, %s", wood.Percent(dry.To)), width.Length + dry.Change(width.Length)},
+		{fmt.Sprintf("as it is cut, %s", wood.Percent(p.Moisture(n.Of.Material.To))), width.Length},
+		{fmt.Sprintf("at its most humid, %s", wood.Percent(humid.To)), width.Length + humid.Change(width.Length)},
 	} {
 		y := float64(i) * row
 		room := bottoms - season.width
@@ -79,6 +79,3 @@ func (s *sheet) groove(x, y, deep, high, to float64) {
 	outer, bottom := x+to*wall, x+to*deep
 	s.path("cut", true, outer, y-half, x, y-half, x, y-high/2, bottom, y-high/2, bottom, y+high/2, x, y+high/2, x, y+half, outer, y+half)
 }
-
-// percent is a moisture content as a meter shows it.
-func percent(m float64) string { return fmt.Sprintf("%.3g%%", m) }

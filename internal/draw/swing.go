@@ -17,7 +17,7 @@ func SwingOf(p *plan.Plan, d *plan.Door) (Drawing, bool) {
 		return Drawing{}, false
 	}
 	opens := swing.Opens.Or(90)
-	scale := scaleFor(p, mm(swing.Wide)*1.6, mm(swing.Wide)*1.1, 110, 90)
+	scale := scaleFor(p, swing.Wide.Millimetres()*1.6, swing.Wide.Millimetres()*1.1, 110, 90)
 	s := newSheet()
 	// x to the right from the hinge edge of the shut leaf, y down the page towards who stands before it.
 	at := func(x, y wood.Length, degrees float64) (float64, float64) {
@@ -25,7 +25,7 @@ func SwingOf(p *plan.Plan, d *plan.Door) (Drawing, bool) {
 		if swing.Hinge == plan.Right {
 			x = -x
 		}
-		return mm(x) / scale, -mm(y) / scale
+		return x.Millimetres() / scale, -y.Millimetres() / scale
 	}
 	outline := func(class string, degrees float64, corners ...[2]wood.Length) {
 		var points []float64

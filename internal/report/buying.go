@@ -79,17 +79,15 @@ type amounts struct {
 	unknown int // parts of which a size is not known
 }
 
-func metres(l wood.Length) float64 { return float64(l) / float64(1000*wood.Millimetre) }
-
 func (a *amounts) add(m *plan.Material, r *Row) {
 	if !r.Long.Known() || !r.Wide.Known() || m.Kind == plan.Solid && !r.Thick.Known() {
 		a.unknown += r.Count
 		return
 	}
-	area := metres(r.Long.Length) * metres(r.Wide.Length) * float64(r.Count)
+	area := r.Long.Length.Metres() * r.Wide.Length.Metres() * float64(r.Count)
 	a.area += area
 	if m.Kind == plan.Solid {
-		a.boards += area * metres(max(r.Thick.Length, wood.Inch))
+		a.boards += area * max(r.Thick.Length, wood.Inch).Metres()
 	}
 }
 
@@ -100,11 +98,11 @@ func (a *amounts) addPly(ply *plan.Ply, r *Row) {
 		a.unknown += r.Count
 		return
 	}
-	area := metres(r.Long.Length) * metres(r.Wide.Length) * float64(r.Count)
+	area := r.Long.Length.Metres() * r.Wide.Length.Metres() * float64(r.Count)
 	a.area += area
 	switch {
 	case m.Kind == plan.Solid:
-		a.boards += area * metres(max(ply.Thickness().Length, wood.Inch))
+		a.boards += area * max(ply.Thickness().Length, wood.Inch).Metres()
 	case m.Kind == plan.Veneer && m.Wide.Known():
 		across := r.Wide.Length
 		if degrees, known := ply.Turned(); known && degrees == 90 {
@@ -134,7 +132,7 @@ func (a *amounts) purchase(p *plan.Plan, m *plan.Material, waste float64) Purcha
 		out.Buy = fmt.Sprintf("%s, with %g%% for waste", count(int(math.Ceil(float64(a.leaves)*more)), "leaf", "leaves"), waste)
 	default:
 		out.Need = a.areaIn(p)
-		if sheet := metres(m.Size.Across.Length) * metres(m.Size.Deep.Length); m.Size.Across.Known() && m.Size.Deep.Known() && sheet > 0 {
+		if sheet := m.Size.Across.Length.Metres() * m.Size.Deep.Length.Metres(); m.Size.Across.Known() && m.Size.Deep.Known() && sheet > 0 {
 			out.Buy = fmt.Sprintf("%s at least, by area alone: lay the parts out first", count(int(math.Ceil(a.area/sheet)), "sheet", "sheets"))
 		} else {
 			out.Buy = "no size of a sheet is stated"

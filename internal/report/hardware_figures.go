@@ -8,12 +8,7 @@ import (
 	"strconv"
 
 	"plancheck/internal/plan"
-)
-
-// The pound, which is exactly so many kilograms, and its force in newtons under standard gravity.
-const (
-	pound      = 0.45359237
-	poundForce = 4.4482216152605
+	"plancheck/internal/wood"
 )
 
 // figures gathers what a piece of hardware says of itself; what it does not say is left out.
@@ -44,14 +39,14 @@ func (f *figures) pair(format string, p plan.Pair) {
 // weight is in pounds where sizes are in inches, else in kilograms.
 func (f *figures) weight(format string, w plan.Figure) {
 	if w.Known() && w.Value > 0 {
-		f.all = append(f.all, fmt.Sprintf(format, f.in(w.Value, pound, "lb", "kg")))
+		f.all = append(f.all, fmt.Sprintf(format, f.in(w.Value, wood.Pound, "lb", "kg")))
 	}
 }
 
 // force is in pounds where sizes are in inches, else in newtons.
 func (f *figures) force(format string, w plan.Figure) {
 	if w.Known() {
-		f.all = append(f.all, fmt.Sprintf(format, f.in(w.Value, poundForce, "lb", "N")))
+		f.all = append(f.all, fmt.Sprintf(format, f.in(w.Value, wood.PoundForce, "lb", "N")))
 	}
 }
 

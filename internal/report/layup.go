@@ -152,8 +152,8 @@ func layupText(b *bufio.Writer, p *plan.Plan, m *plan.Material) {
 		fmt.Fprintf(b, "\nHow it keeps flat cannot be worked out: a ply has no thickness, no direction or no figures on the shelf.\n")
 		return
 	}
-	const gpa, mpsi = 1e9, 6.894757e9
-	unit, by := "million psi", mpsi
+	const gpa = 1e9
+	unit, by := "million psi", 1e6*wood.PSI
 	if p.Tape.Metric {
 		unit, by = "GPa", gpa
 	}

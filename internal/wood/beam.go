@@ -46,7 +46,7 @@ type Beam struct {
 // with I = b h^3 / 12 and A' = 5 b h / 6 (the latter from memory).
 func (b Beam) Sag(loading Loading, newtons float64) Length {
 	k := loadings[loading]
-	span, wide, thick := b.Span.metres(), b.Wide.metres(), b.Thick.metres()
+	span, wide, thick := b.Span.Metres(), b.Wide.Metres(), b.Thick.Metres()
 	if wide <= 0 || thick <= 0 || b.E <= 0 {
 		return 0
 	}

@@ -91,7 +91,7 @@ func (l Laminate) under(stiff *mat.Cholesky, load *mat.VecDense) (Strain, bool) 
 	if stiff.SolveVecTo(&u, load) != nil {
 		return Strain{}, false
 	}
-	h := l.Thick().metres()
+	h := l.Thick().Metres()
 	return Strain{
 		X: u.AtVec(0), Y: u.AtVec(1), XY: u.AtVec(2),
 		KX: u.AtVec(3) / h, KY: u.AtVec(4) / h, KXY: u.AtVec(5) / h,
@@ -119,7 +119,7 @@ func (l Laminate) factors() (*mat.Cholesky, bool) {
 		return nil, false
 	}
 	var stiff mat.Cholesky
-	ok := stiff.Factorize(l.stiffness(l.Thick().metres()))
+	ok := stiff.Factorize(l.stiffness(l.Thick().Metres()))
 	return &stiff, ok
 }
 
@@ -159,7 +159,7 @@ func (l Laminate) stiffness(unit float64) *mat.SymDense {
 // push is N and M of what the plies would grow, in units of the thickness.
 func (l Laminate) push() *mat.VecDense {
 	sum := mat.NewVecDense(6, nil)
-	for ply, at := range l.places(l.Thick().metres()) {
+	for ply, at := range l.places(l.Thick().Metres()) {
 		var stress mat.VecDense
 		stress.MulVec(ply.stiffness(), mat.NewVecDense(3, []float64{ply.GrowsAlong, ply.GrowsAcross, 0}))
 		stress.MulVec(ply.turn().T(), &stress)
@@ -177,9 +177,9 @@ type place struct{ z, thick float64 }
 
 func (l Laminate) places(unit float64) iter.Seq2[Lamina, place] {
 	return func(yield func(Lamina, place) bool) {
-		face := -l.Thick().metres() / unit / 2
+		face := -l.Thick().Metres() / unit / 2
 		for _, ply := range l {
-			thick := ply.Thick.metres() / unit
+			thick := ply.Thick.Metres() / unit
 			if !yield(ply, place{z: face + thick/2, thick: thick}) {
 				return
 			}
@@ -230,7 +230,7 @@ type Warp struct {
 // Warp is what the curvatures come to over a panel of that length and width: a chord of length
 // L rises by L^2 k / 8, a twist leaves the fourth corner L W kxy / 2 off (geometry of a small bend).
 func (s Strain) Warp(length, width Length) Warp {
-	l, w := length.metres(), width.metres()
+	l, w := length.Metres(), width.Metres()
 	return Warp{
 		Bow:   inMetres(l * l * s.KX / 8),
 		Cup:   inMetres(w * w * s.KY / 8),

@@ -65,7 +65,7 @@ func TestKawStrains(t *testing.T) {
 	if !ok {
 		t.Fatal("no stiffness")
 	}
-	n := 1000 / kaw42.Thick().metres()
+	n := 1000 / kaw42.Thick().Metres()
 	got, ok := kaw42.under(stiff, mat.NewVecDense(6, []float64{n, n, 0, 0, 0, 0}))
 	want := Strain{X: 3.123e-7, Y: 3.492e-6, XY: -7.598e-7, KX: 2.971e-5, KY: -3.285e-4, KXY: 4.101e-4}
 	if !ok || !alike(got, want, 6e-4) {
@@ -118,7 +118,7 @@ func TestTimoshenkoStrips(t *testing.T) {
 			strip(9e9, thin, grows),
 		}
 		s, ok := l.Free()
-		if got := s.KX * l.Thick().metres() / grows; !ok || math.Abs(got-test.want) > 1e-6 {
+		if got := s.KX * l.Thick().Metres() / grows; !ok || math.Abs(got-test.want) > 1e-6 {
 			t.Errorf("m %v, n %v: %.6f, want %v", test.m, test.n, got, test.want)
 		}
 	}
@@ -130,7 +130,7 @@ func TestTimoshenkoStrips(t *testing.T) {
 		want := 6 * (1 + m) * (1 + m) / (3*(1+m)*(1+m) + (1+m*n)*(m*m+1/(m*n)))
 		l := Laminate{strip(n*1e9, t1, 0), strip(1e9, t2, grows)}
 		s, _ := l.Free()
-		if got := s.KX * l.Thick().metres() / grows; math.Abs(got-want) > 1e-9*want {
+		if got := s.KX * l.Thick().Metres() / grows; math.Abs(got-want) > 1e-9*want {
 			t.Fatalf("m %v, n %v: %v, want %v", m, n, got, want)
 		}
 	})
@@ -293,7 +293,7 @@ func TestMirroredStaysFlat(t *testing.T) {
 			l = append(l, half[len(half)-1-i])
 		}
 		s := free(t, l)
-		bent := max(math.Abs(s.KX), math.Abs(s.KY), math.Abs(s.KXY)) * l.Thick().metres()
+		bent := max(math.Abs(s.KX), math.Abs(s.KY), math.Abs(s.KXY)) * l.Thick().Metres()
 		if bent > 1e-10 {
 			t.Fatalf("strain of bending %v: %+v", bent, s)
 		}

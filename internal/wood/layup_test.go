@@ -119,7 +119,7 @@ func TestSheetPlanes(t *testing.T) {
 		many = append(many, Lamina{Plane: wood, Thick: Millimetre, Angle: float64(i%2) * 90})
 	}
 	m, ok := many.Moduli()
-	stiff := many.stiffness(many.Thick().metres())
+	stiff := many.stiffness(many.Thick().Metres())
 	ply := sheetOf(t, "plywood").Sheet.Plane
 	if e := (m.StretchAlong + m.StretchAcross) / 2; !ok ||
 		math.Abs(stiff.At(2, 2)/e-ply.Shear/ply.Along) > 0.005 ||

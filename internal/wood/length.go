@@ -42,7 +42,8 @@ func (l Length) Inches() float64 { return float64(l) / float64(Inch) }
 // Millimetres is the length in millimetres.
 func (l Length) Millimetres() float64 { return float64(l) / float64(Millimetre) }
 
-func (l Length) metres() float64 { return float64(l) / float64(Metre) }
+// Metres is the length in metres.
+func (l Length) Metres() float64 { return float64(l) / float64(Metre) }
 
 // inMetres is a length of so many metres, to the nearest nanometre. What a Length cannot say, as
 // a thread a kilometre long bends, is as long as it can.

@@ -2,6 +2,11 @@ package wood
 
 // How wet wood gets in the air that stands round it.
 
+import (
+	"math"
+	"strconv"
+)
+
 // greenAt is the moisture content in percent below which most woods are taken to shrink
 // (Wood Handbook, ch. 13).
 const greenAt = 30
@@ -47,4 +52,9 @@ func Humidity(celsius, moisture float64) float64 {
 		}
 	}
 	return humid
+}
+
+// Percent is a moisture content, or a humidity, as a meter shows it: `8%`, `6.5%`.
+func Percent(content float64) string {
+	return strconv.FormatFloat(math.Round(content*10)/10, 'f', -1, 64) + "%"
 }

@@ -42,7 +42,6 @@ func ScrewRoot(diameter Length) Length { return diameter * 2 / 3 }
 // inches (a structural handbook, ch. 6, and an engineering reference agree). In end grain it
 // may carry nothing.
 func Withdrawal(sg float64, diameter Length) float64 {
-	const newtonPerPound = 4.4482216152605
 	perInch := 2850 * sg * sg * diameter.Inches()
-	return perInch * newtonPerPound / (float64(Inch) / float64(Metre))
+	return perInch * PoundForce / Inch.Metres()
 }
