@@ -146,13 +146,18 @@ func replace(path, text string) error {
 	if err != nil {
 		return err
 	}
+	return put(path, text, info.Mode().Perm())
+}
+
+// put writes a file under a name that it gets once all of it is there.
+func put(path, text string, mode os.FileMode) error {
 	file, err := os.CreateTemp(filepath.Dir(path), "."+filepath.Base(path)+".*")
 	if err != nil {
 		return err
 	}
 	defer os.Remove(file.Name()) // fails once it has its new name
 	_, err = file.WriteString(text)
-	err = errors.Join(err, file.Chmod(info.Mode().Perm()), file.Sync(), file.Close())
+	err = errors.Join(err, file.Chmod(mode), file.Sync(), file.Close())
 	if err != nil {
 		return err
 	}

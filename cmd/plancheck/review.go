@@ -88,13 +88,5 @@ func create(path, text string) error {
 	if _, err := os.Lstat(path); err == nil {
 		return replace(path, text)
 	}
-	file, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
-	if err != nil {
-		return err
-	}
-	_, err = file.WriteString(text)
-	if err = errors.Join(err, file.Close()); err != nil {
-		os.Remove(path)
-	}
-	return err
+	return put(path, text, 0o644)
 }
