@@ -81,19 +81,10 @@ func cutSubject(c *plan.Cut) string {
 // buildOf is the build that made what asks for a cut; nil where the plan draws it itself. What each
 // build makes is said for each, and folded.
 func buildOf(c *plan.Cut) *plan.Build {
-	var in *plan.Assembly
-	switch f := c.For; {
-	case f.End != nil:
-		in = plan.It(f.End.Of).In
-	case f.Door != nil:
-		in = f.Door.In
-	case f.Drawer != nil:
-		in = f.Drawer.In
+	if in := c.For.Drawn(); in != nil {
+		return in.Build
 	}
-	if in == nil {
-		return nil
-	}
-	return in.Build
+	return nil
 }
 
 // intoMate reports whether a cut is in what an end meets, not in the end itself.

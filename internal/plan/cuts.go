@@ -153,6 +153,21 @@ type Purpose struct {
 	Top      *Member      // with breadboard ends
 }
 
+// Drawn is the assembly in which what asks for a cut is drawn; nil of what stands in none.
+func (p Purpose) Drawn() *Assembly {
+	switch {
+	case p.End != nil:
+		return It(p.End.Of).In
+	case p.Door != nil:
+		return p.Door.In
+	case p.Drawer != nil:
+		return p.Drawer.In
+	case p.Top != nil:
+		return p.Top.In
+	}
+	return nil
+}
+
 // Cuts works out the piece in space, once.
 func (p *Plan) Cuts() *Cuts { return p.cuts.get(p.makeCuts) }
 

@@ -49,15 +49,19 @@ func blocked(errors int) string {
 	return fmt.Sprintf("Do not cut from this list yet: `plancheck check` finds %s in the plan.", count(errors, "error", "errors"))
 }
 
+// headed is what stands on top of a list: what it is, and of which piece.
+func headed(list string, p *plan.Plan) string {
+	if p.Title == "" {
+		return list
+	}
+	return list + ": " + Plain(p.Title)
+}
+
 // CutListText writes a cutting list in columns, a heading for each material and thickness.
 // A plan with errors says so on top.
 func CutListText(w io.Writer, p *plan.Plan, rows []Row, errors int) error {
 	b := bufio.NewWriter(w)
-	title := "Cutting list"
-	if p.Title != "" {
-		title += ": " + Plain(p.Title)
-	}
-	fmt.Fprintf(b, "%s\nSizes in %s, length with the grain.\n", title, unitOf(p))
+	fmt.Fprintf(b, "%s\nSizes in %s, length with the grain.\n", headed("Cutting list", p), unitOf(p))
 	if errors > 0 {
 		fmt.Fprintf(b, "%s\n", blocked(errors))
 	}

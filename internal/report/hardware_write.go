@@ -18,11 +18,7 @@ const hardwareCaution = "Have the hardware at hand, and its maker's sheet, befor
 // HardwareText writes what to buy, and then where each sits. A plan with errors says so on top.
 func HardwareText(w io.Writer, p *plan.Plan, rows []*HardwareRow, errors int) error {
 	b := bufio.NewWriter(w)
-	title := "Hardware"
-	if p.Title != "" {
-		title += ": " + Plain(p.Title)
-	}
-	fmt.Fprintf(b, "%s\nSizes in %s. Places are to the middle of a piece, or of its hole.\n", title, unitOf(p))
+	fmt.Fprintf(b, "%s\nSizes in %s. Places are to the middle of a piece, or of its hole.\n", headed("Hardware", p), unitOf(p))
 	if errors > 0 {
 		fmt.Fprintf(b, "%s\n", strings.Replace(blocked(errors), "cut from", "mark out from", 1))
 	}

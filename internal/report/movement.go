@@ -110,11 +110,7 @@ const nothingMoves = "Nothing in this plan is of solid wood of a known species a
 // MovementText writes the movement of a piece in columns.
 func MovementText(w io.Writer, p *plan.Plan) error {
 	b := bufio.NewWriter(w)
-	title := "Movement through the year"
-	if p.Title != "" {
-		title += ": " + Plain(p.Title)
-	}
-	fmt.Fprintln(b, title)
+	fmt.Fprintln(b, headed("Movement through the year", p))
 	parts := Movement(p)
 	if len(parts) == 0 {
 		fmt.Fprintf(b, "%s\n", nothingMoves)

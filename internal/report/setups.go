@@ -137,19 +137,8 @@ func bare(l plan.Length) plan.Length {
 
 // piecesOf is how often what asks for a cut is made.
 func piecesOf(pieces map[*plan.Assembly]int, c *plan.Cut) int {
-	var in *plan.Assembly
-	switch f := c.For; {
-	case f.End != nil:
-		in = plan.It(f.End.Of).In
-	case f.Door != nil:
-		in = f.Door.In
-	case f.Drawer != nil:
-		in = f.Drawer.In
-	case f.Top != nil:
-		in = f.Top.In
-	}
 	n := 1
-	if in != nil {
+	if in := c.For.Drawn(); in != nil {
 		n = pieces[in]
 	}
 	if c.For.Top != nil && c.Kind != plan.CutTongue { // at both breadboard ends alike

@@ -19,11 +19,7 @@ const setUpCaution = "Follow the machine's manual, and use its guards. Clear wha
 // errors says so on top.
 func SetUpsText(w io.Writer, p *plan.Plan, sets []*SetUp, errors int) error {
 	b := bufio.NewWriter(w)
-	title := "Set-ups"
-	if p.Title != "" {
-		title += ": " + Plain(p.Title)
-	}
-	fmt.Fprintf(b, "%s\nSizes in %s. What is let in is as deep as it is cut, with what is left empty below a tenon.\n", title, unitOf(p))
+	fmt.Fprintf(b, "%s\nSizes in %s. What is let in is as deep as it is cut, with what is left empty below a tenon.\n", headed("Set-ups", p), unitOf(p))
 	if errors > 0 {
 		fmt.Fprintf(b, "%s\n", strings.Replace(blocked(errors), "this list", "these set-ups", 1))
 	}
