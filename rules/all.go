@@ -83,6 +83,7 @@ var All = []*Rule{
 	knobOutOfReach,
 	lapDepths,
 	lapLength,
+	lapsNothing,
 	latchMisses,
 	leafSize,
 	leavesShort,

@@ -60,7 +60,7 @@ case cupboard {
 // checkCatch holds what leans on a door against its catches, about its hinges.
 func checkCatch(pass *Pass, d *plan.Door) {
 	p, subject := pass.Plan, plan.PathOf(d)
-	hung, turns := hungOn(d)
+	hung, turns := d.Hung()
 	wide := d.Size[hung.Axis()]
 	if !turns || d.Leans == nil || !d.Leans.Force.Known() || !d.Leans.At.Known() || !wide.Known() || len(d.Latches) == 0 {
 		return

@@ -11,12 +11,6 @@ import (
 	"plancheck/internal/wood"
 )
 
-// hungOn is the edge on which a door turns; false where it does not turn, or nothing says.
-func hungOn(d *plan.Door) (plan.Side, bool) {
-	side, turns := map[string]plan.Side{"left": plan.Left, "right": plan.Right, "top": plan.Upper, "bottom": plan.Lower}[d.Hang.Is]
-	return side, turns
-}
-
 // hungBy reports whether a door has hinges, all of them of kinds whose pin stands still where the
 // plan says it does.
 func hungBy(d *plan.Door, kinds ...string) bool {
@@ -33,7 +27,7 @@ func hungBy(d *plan.Door, kinds ...string) bool {
 
 // partner is the door that a leaf meets at its free edge, with nothing between them.
 func partner(d *plan.Door) *plan.Door {
-	hung, turns := hungOn(d)
+	hung, turns := d.Hung()
 	if !turns || !d.Edges[hung.Opposite()].Shared {
 		return nil
 	}

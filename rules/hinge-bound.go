@@ -40,7 +40,7 @@ case cupboard {
 `,
 	Check: func(pass *Pass) {
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			hung, turns := hungOn(d)
+			hung, turns := d.Hung()
 			gap, bounded := freeGap(d, hung)
 			for _, use := range d.Hinges {
 				if turns && bounded && use.Hinge != nil && use.Hinge.Kind.Is == "butt" && checkGains(pass, d, use, gap) {

@@ -65,7 +65,7 @@ case cupboard {
 // checkHinges counts the hinges of a door that hangs at its side.
 func checkHinges(pass *Pass, d *plan.Door) {
 	p, subject := pass.Plan, plan.PathOf(d)
-	hung, turns := hungOn(d)
+	hung, turns := d.Hung()
 	high, wide := d.Size[plan.Down], d.Size[plan.Across]
 	if !turns || hung.Axis() != plan.Across || !high.Known() || !wide.Known() || len(d.Hinges) == 0 || !closed(&d.Item) {
 		return

@@ -109,7 +109,7 @@ func checkBite(pass *Pass, d *plan.Door, use *plan.HardwareUse) {
 // latchedAt is the edge of a leaf out of which the bolt of a latch comes; false where its throw is not
 // known.
 func latchedAt(d *plan.Door, use *plan.HardwareUse) (plan.Side, bool) {
-	hung, turns := hungOn(d)
+	hung, turns := d.Hung()
 	if !turns || use.Latch == nil || !use.Latch.Throw.Known() {
 		return 0, false
 	}

@@ -36,7 +36,7 @@ case cupboard {
 `,
 	Check: func(pass *Pass) {
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			hung, turns := hungOn(d)
+			hung, turns := d.Hung()
 			other := partner(d)
 			if !turns || other == nil || partner(other) != d || hung.Far() || !lapped(d) && !lapped(other) || d.Active.On != other.Active.On {
 				continue

@@ -57,12 +57,12 @@ case cupboard {
 	Figures: []*Figure{coverPlay, insetCrank},
 	Check: func(pass *Pass) {
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			hung, turns := hungOn(d)
+			hung, turns := d.Hung()
 			if !turns || !d.Edges[hung].Less.Known() || d.Edges[hung].Shared || plan.Neighbour(d, hung) == nil {
 				continue
 			}
 			for _, use := range d.Hinges {
-				if use.Hinge != nil && use.Hinge.Kind.Is == "cup" && checkOverlay(pass, d, use, -d.Edges[hung].Less.Length) {
+				if use.Hinge != nil && use.Hinge.Kind.Is == "cup" && checkOverlay(pass, d, use, d.Edges[hung].Lap()) {
 					break // of two alike, the first is enough
 				}
 			}
@@ -70,8 +70,8 @@ case cupboard {
 	},
 }
 
-// checkOverlay holds the lap of a door against what one of its hinges covers.
-func checkOverlay(pass *Pass, d *plan.Door, use *plan.HardwareUse, lap wood.Length) bool {
+// checkOverlay holds the lap of a door at its hinge edge against what one of its hinges covers.
+func checkOverlay(pass *Pass, d *plan.Door, use *plan.HardwareUse, lap plan.Length) bool {
 	p, h, subject := pass.Plan, use.Hinge, plan.PathOf(d)
 	f := diag.Finding{Subject: subject, Span: use.Span}
 	if d.Fit.Kind.Is != "overlay" {
@@ -86,19 +86,19 @@ func checkOverlay(pass *Pass, d *plan.Door, use *plan.HardwareUse, lap wood.Leng
 		return true
 	}
 	paper := p.Paper()
-	if !cupCovers(paper, use) || !wood.Over((lap-paper.Equals("the hinge covers").Result()).Abs(), pass.Length(coverPlay, subject)) {
+	if !cupCovers(paper, use) || !wood.Over((lap.Length-paper.Equals("the hinge covers").Result()).Abs(), pass.Length(coverPlay, subject)) {
 		return false
 	}
 	cover := paper.Result()
-	f.Message = fmt.Sprintf("%s laps its opening by %s at the hinge edge, but hinge %s covers %s", titled(&d.Item), p.ShowSaid(d.Fit.Lap), quote(use.Name), bored(cover))
-	f.Working = paper.Versus(lap, "lap that is drawn").Working()
+	f.Message = fmt.Sprintf("%s laps its opening by %s at the hinge edge, but hinge %s covers %s", titled(&d.Item), p.ShowSaid(lap), quote(use.Name), bored(cover))
+	f.Working = paper.Versus(lap.Length, "lap that is drawn").Working()
 	if rim := known(use.Rim, h.Rim); rim.Known() {
-		if want := rim.Length + lap - cover; !wood.Under(want, cupRimLeast.Length) && !wood.Over(want, cupRimMost.Length) {
+		if want := rim.Length + lap.Length - cover; !wood.Under(want, cupRimLeast.Length) && !wood.Over(want, cupRimMost.Length) {
 			f.Fixes = append(f.Fixes, diag.Fix{Title: fmt.Sprintf("bore it %s from the edge, and say `rim %s`", bored(want), bored(want))})
 		}
 	}
 	if cover > 0 {
-		f.Fixes = append(f.Fixes, diag.Fix{Title: fmt.Sprintf("lap the opening by %s: `fit overlay %s`", bored(cover), bored(cover))})
+		f.Fixes = append(f.Fixes, diag.Fix{Title: fmt.Sprintf("lap the opening by %s at the hinge edge: `hinge %s` in its `fit overlay`", bored(cover), bored(cover))})
 	}
 	pass.Report(f)
 	return true

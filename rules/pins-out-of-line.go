@@ -73,7 +73,7 @@ case cupboard {
 // pinOf is where the pin of a butt, knife or pivot hinge stands to its leaf: in front of its face and beyond its
 // edge, as far as the hinges of one door may differ.
 func pinOf(d *plan.Door, use *plan.HardwareUse) (proud, out wood.Length, known bool) {
-	hung, turns := hungOn(d)
+	hung, turns := d.Hung()
 	h := use.Hinge
 	if !turns || h == nil || !d.Edges[hung].Less.Known() {
 		return 0, 0, false

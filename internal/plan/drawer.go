@@ -9,7 +9,7 @@ import (
 // fillDrawer works out a drawer: the front from the opening, then the box, then its parts.
 func (r *resolver) fillDrawer(d *Drawer) {
 	r.needDrawer(d)
-	d.Edges = r.edges(d, d.Fit, d.Reveal, "")
+	d.Edges = r.edges(d, &d.Fit, d.Reveal, "")
 	front := [2]Length{lessEdges(d.Cell[Across], d.Edges, Across), lessEdges(d.Cell[Down], d.Edges, Down)}
 	sideOf := d.Of
 	if d.SideAs != nil && d.SideAs.Of.Material.Said() {

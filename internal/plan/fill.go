@@ -13,7 +13,7 @@ import (
 // edges works out what each edge of a door's leaf or a drawer's front takes off its
 // opening: a reveal where a member stands, half a reveal where the next opening follows
 // with nothing between, less than nothing for a lap, and nothing at the outside.
-func (r *resolver) edges(n Node, fit Fit, reveal *Reveal, hang string) [4]Edge {
+func (r *resolver) edges(n Node, fit *Fit, reveal *Reveal, hang string) [4]Edge {
 	var edges [4]Edge
 	for side := Left; side <= Lower; side++ {
 		e := Edge{Side: side, Less: derived(0)}
@@ -29,7 +29,7 @@ func (r *resolver) edges(n Node, fit Fit, reveal *Reveal, hang string) [4]Edge {
 				e.Less.Length = gap.Length / 2
 			}
 		case fit.Kind.Is == "overlay":
-			lap := r.need(&fit.Lap)
+			lap := r.need(fit.Laps.At(side, hang))
 			e.Less = Length{Length: -lap.Length, Span: lap.Span, How: lap.How}
 		default:
 			e.Less = r.revealAt(reveal, side, hang, false)
@@ -42,7 +42,7 @@ func (r *resolver) edges(n Node, fit Fit, reveal *Reveal, hang string) [4]Edge {
 
 // missingGap reports a door or a front, once in its assembly, that does not say how wide the
 // gap at one of its edges is, or how far it laps. One of which nothing is said yet may.
-func (r *resolver) missingGap(n Node, fit Fit, edges [4]Edge) {
+func (r *resolver) missingGap(n Node, fit *Fit, edges [4]Edge) {
 	it := n.item()
 	i := slices.IndexFunc(edges[:], func(e Edge) bool { return e.Less.How == Unknown })
 	if i < 0 || r.gapless[it.In] || !begun(n) {
@@ -113,39 +113,40 @@ func hasFront(n Node) bool {
 	return false
 }
 
-// revealAt is the reveal at one side: that side's own, else the one for all.
+// revealAt is the reveal at one side: where two meet that of their meeting, else that side's own, else the
+// one for all.
 func (r *resolver) revealAt(v *Reveal, side Side, hang string, meeting bool) Length {
-	if v == nil {
-		return Length{}
-	}
-	own := (*Length)(nil)
-	hinge := map[string]Side{"left": Left, "right": Right, "top": Upper, "bottom": Lower}
-	hung, known := hinge[hang]
 	switch {
+	case v == nil:
+		return Length{}
 	case meeting && v.Meeting.How != Unknown:
-		own = &v.Meeting
-	case known && side == hung:
-		own = &v.Hinge
-	case known && side == hung.Opposite():
-		own = &v.Latch
+		return r.need(&v.Meeting)
 	}
-	if (own == nil || own.How == Unknown) && side == Upper {
-		own = &v.Top
+	return r.need(v.At(side, hang))
+}
+
+// At is the length at one edge of what is hung so: that of the hinge or the latch edge, else the edge's own,
+// else the one for all.
+func (v *AtEdges) At(side Side, hang string) *Length {
+	if hung, turns := hinged[hang]; turns {
+		switch {
+		case side == hung && v.Hinge.How != Unknown:
+			return &v.Hinge
+		case side == hung.Opposite() && v.Latch.How != Unknown:
+			return &v.Latch
+		}
 	}
-	if (own == nil || own.How == Unknown) && side == Lower {
-		own = &v.Bottom
+	if own := [...]*Length{Left: &v.Left, Right: &v.Right, Upper: &v.Top, Lower: &v.Bottom}[side]; own.How != Unknown {
+		return own
 	}
-	if own == nil || own.How == Unknown {
-		own = &v.All
-	}
-	return r.need(own)
+	return &v.All
 }
 
 // doorEdges are a door's edges, worked out once.
 func (r *resolver) doorEdges(d *Door) [4]Edge {
 	if !d.edged {
 		d.edged = true
-		d.Edges = r.edges(d, d.Fit, d.Reveal, d.Hang.Is)
+		d.Edges = r.edges(d, &d.Fit, d.Reveal, d.Hang.Is)
 	}
 	return d.Edges
 }

@@ -44,6 +44,54 @@ case d { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4 ; each door 
 			sizes: byHand{"c.a": "14 11/16 x 19 1/2"}, // 14 1/4 + 1/2 - 1/16; 18 1/2 + 2 x 1/2
 		},
 		{
+			name: "an edge may have its own lap, which comes before what each has",
+			text: openCase + `each door { leaf ash 3/4 ; fit overlay 5/8 top 1/8 bottom 3/4 latch 5/16 }
+  across { side l ; down { top t ; across {
+    door a 8 { hang left } ; divider m ; door b 8 { hang right ; fit overlay hinge 3/8 } ; divider n
+    door d { hang top ; fit overlay left 1/4 right 1/2 bottom 1/2 latch (-1/4) } } ; bottom b2 } ; side r } }
+`,
+			sizes: byHand{
+				"c.a": "8 15/16 x 19 3/8", // 8 + 5/8 + 5/16; 18 1/2 + 1/8 + 3/4
+				"c.b": "8 11/16 x 19 3/8", // 8 + 3/8 + 5/16
+				"c.d": "11 3/4 x 18 3/8",  // 28 1/2 - 16 - 2 x 3/4 + 1/4 + 1/2; 18 1/2 + 1/8 - 1/4: its latch edge is the lower
+			},
+		},
+		{
+			name: "fronts, what is between them and what shows of the case make its height",
+			text: openCase + `each drawer { of ash 1/2 ; front ash 3/4 applied ; fit overlay 5/8 top 1/8 bottom 3/4 right 5/16 ; reveal 1/8 }
+  down { top t ; across { side l ; down { drawer a 4 ; drawer b 6 ; drawer d } ; side r } ; bottom b2 } }
+`,
+			named: byHand{ // 20 = 5/8 of the top shows, 4 1/16 + 5 7/8 + 9 3/16 of fronts, 2 gaps of 1/8
+				"c.a.front.long": "29 7/16", // 28 1/2 + 5/8 + 5/16
+				"c.a.front.wide": "4 1/16",  // 4 + 1/8 - 1/16
+				"c.b.front.wide": "5 7/8",   // 6 - 2 x 1/16
+				"c.d.front.wide": "9 3/16",  // 18 1/2 - 4 - 6 - 1/16 + 3/4
+			},
+		},
+		{
+			name: "left and right of what is mirrored change places, where two share what each says too",
+			text: `pattern bay { takes across-all
+  case box { of ply ; wide across-all ; high 20 ; deep 16 ; joint dado deep 1/4
+  each door { leaf ash 3/4 ; hang top ; reveal 1/8 left 1/4 }
+  across { side l ; door a 8 { fit overlay 1/2 left 1/4 right 5/8 } ; door b 8 { fit inset } ; divider n ; open ; side r } } }
+build one from bay across-all 30
+build two from bay across-all 30 mirrored
+`,
+			named: byHand{
+				"one.box.a.leaf.wide": "8 3/16", "two.box.a.leaf.wide": "8 3/16", // 8 + 1/4 - 1/16
+				"one.box.b.leaf.wide": "7 3/4", "two.box.b.leaf.wide": "7 3/4", // 8 - 1/8 - 1/8
+			},
+		},
+		{
+			name: "a drawer has no hinge edge, and a value below nothing stands in brackets",
+			text: openCase + `across { side l ; drawer a { of ash 1/2 ; fit overlay 1/2 hinge 1/4 ; reveal 1/8 latch 1/4 } ; divider m
+  door b { leaf ash 3/4 ; hang left ; fit overlay 1/2 bottom -1/4 } ; side r } }
+`,
+			found: []string{
+				"`bottom -1/4` reads two ways", "`hinge` does not stand in `fit`", "`latch` does not stand in `reveal`",
+			},
+		},
+		{
 			name: "a leaf is a frame, a part or a board",
 			text: `part slab { of ash ; size 18 1/4 x 9 x 7/8 }
 ` + openCase + `each door { fit inset ; reveal 1/8 }

@@ -236,12 +236,34 @@ func mirror(l *List) {
 				n.Edging[i] = &turned
 			}
 			if n.Lid != nil {
-				n.Lid.Hang.Is = otherHand(n.Lid.Hang.Is)
+				n.Lid.mirror()
 			}
 		case *Door:
-			n.Hang.Is = otherHand(n.Hang.Is)
+			n.mirror()
+		case *Drawer:
+			n.Fit.Laps.mirror()
+			n.Reveal = n.Reveal.mirrored()
 		}
 	}
+}
+
+// mirror turns a door left to right.
+func (d *Door) mirror() {
+	d.Hang.Is = otherHand(d.Hang.Is)
+	d.Fit.Laps.mirror()
+	d.Reveal = d.Reveal.mirrored()
+}
+
+func (v *AtEdges) mirror() { v.Left, v.Right = v.Right, v.Left }
+
+// mirrored is a reveal turned left to right; it may be that of another door too, and is left alone.
+func (v *Reveal) mirrored() *Reveal {
+	if v == nil {
+		return nil
+	}
+	turned := *v
+	turned.mirror()
+	return &turned
 }
 
 func otherHand(side string) string {

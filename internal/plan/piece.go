@@ -370,17 +370,24 @@ type Glass struct {
 	Size    Size3 // long is high
 }
 
+// AtEdges is a length at the edges of a leaf or a front: one for all, and what an edge has of its own.
+type AtEdges struct {
+	All                      Length
+	Left, Right, Top, Bottom Length
+	Hinge, Latch             Length // go before the others
+}
+
 // Reveal is the gap round an inset door or front.
 type Reveal struct {
-	All                                Length
-	Top, Bottom, Hinge, Latch, Meeting Length
-	Span                               diag.Span
+	AtEdges
+	Meeting Length
+	Span    diag.Span
 }
 
 // Fit is how a door or a front stands to its opening.
 type Fit struct {
-	Kind Choice // inset or overlay
-	Lap  Length // an overlay's
+	Kind Choice  // inset or overlay
+	Laps AtEdges // an overlay's
 	Span diag.Span
 }
 
@@ -426,6 +433,13 @@ type Edge struct {
 	Side   Side
 	Less   Length
 	Shared bool // between two openings: half of one reveal
+}
+
+// Lap is how far it laps over what stands there; below nothing where it stands in.
+func (e Edge) Lap() Length {
+	l := e.Less
+	l.Length = -l.Length
+	return l
 }
 
 // Drawer is an opening with a drawer in it.

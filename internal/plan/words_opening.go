@@ -184,39 +184,58 @@ func drawerChildren() []Word {
 }
 
 func fitWord(in Place, fit func(owner any) *Fit) Word {
+	laps := edgeSlots(in, func(f *Fit) *AtEdges { return &f.Laps })
 	return Word{
 		Names: names("fit"), In: in, Opens: InFit,
-		Doc:     "how it stands to its opening",
-		Example: "fit overlay 1/2",
-		Slots: []Slot{
+		Doc:     "how it stands to its opening; an edge may have its own lap",
+		Example: "fit overlay 17mm top 3mm bottom 18mm",
+		Slots: append([]Slot{
 			choice("kind", "within the opening, or over its edges", "fit inset", "inset overlay", func(f *Fit) *Choice { return &f.Kind }).unnamed().must().or("inset"),
-			length("lap", "how far an overlay laps each edge", "fit overlay 1/2", func(f *Fit) *Length { return &f.Lap }).first(),
-		},
+			length("lap", "how far an overlay laps each edge", "fit overlay 1/2", func(f *Fit) *Length { return &f.Laps.All }).first(),
+		}, laps...),
 		grow: func(_ *decoder, owner any, _ *lang.Statement) any { return fit(owner) },
 		inherit: func(d *decoder, owner, from any) {
 			to, f := fit(owner), fit(from)
 			if to.Kind.Is == "" {
 				to.Kind = f.Kind
-				d.inheritLength(&to.Lap, &f.Lap)
+			}
+			if to.Kind.Is == f.Kind.Is {
+				d.inheritLength(&to.Laps.All, &f.Laps.All)
+				for _, s := range laps {
+					s.inherit(d, to, f)
+				}
 			}
 		},
 	}
 }
 
+// edgeSlots are the settings by which an edge of a leaf or a front has its own length.
+func edgeSlots[T any](in Place, field func(*T) *AtEdges) []Slot {
+	slots := []Slot{
+		length("top", "at the top", "top 1/8", func(t *T) *Length { return &field(t).Top }),
+		length("bottom", "at the bottom", "bottom 1/8", func(t *T) *Length { return &field(t).Bottom }),
+		length("left", "at the left", "left 1/8", func(t *T) *Length { return &field(t).Left }),
+		length("right", "at the right", "right 1/8", func(t *T) *Length { return &field(t).Right }),
+	}
+	if in == InDrawer {
+		return slots
+	}
+	return append(slots,
+		length("hinge", "at the hinge edge; it goes before the others", "hinge 1/16", func(t *T) *Length { return &field(t).Hinge }),
+		length("latch", "at the edge across from that; it goes before the others", "latch 3/32", func(t *T) *Length { return &field(t).Latch }),
+	)
+}
+
 func revealWord(in Place) Word {
-	return Word{
+	word := Word{
 		Names: names("reveal"), In: in, Opens: InReveal,
 		Doc:     "the gap round an inset door or front; an edge may have its own",
-		Example: "reveal 3/32 top 1/8 hinge 1/16",
-		Slots: []Slot{
-			length("all", "at every edge", "reveal 3/32", func(v *Reveal) *Length { return &v.All }).unnamed(),
-			length("top", "at the top", "top 1/8", func(v *Reveal) *Length { return &v.Top }),
-			length("bottom", "at the bottom", "bottom 1/8", func(v *Reveal) *Length { return &v.Bottom }),
-			length("hinge", "at the hinge edge", "hinge 1/16", func(v *Reveal) *Length { return &v.Hinge }),
-			length("latch", "at the latch edge", "latch 3/32", func(v *Reveal) *Length { return &v.Latch }),
-			length("meeting", "between two that meet", "meeting 1/8", func(v *Reveal) *Length { return &v.Meeting }),
-		},
+		Example: "reveal 3/32 top 1/8",
+		Slots:   []Slot{length("all", "at every edge", "reveal 3/32", func(v *Reveal) *Length { return &v.All }).unnamed()},
 	}
+	word.Slots = append(word.Slots, edgeSlots(in, func(v *Reveal) *AtEdges { return &v.AtEdges })...)
+	word.Slots = append(word.Slots, length("meeting", "between two that meet", "meeting 1/8", func(v *Reveal) *Length { return &v.Meeting }))
+	return word
 }
 
 // useWordsOfDoors are the hinges, latches and handles of a door, where they are used.

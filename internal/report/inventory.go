@@ -228,7 +228,7 @@ func (v *inventory) describe(node any) string {
 		case is == "":
 		case field.Name == "Name" && len(said) > 0:
 			said[len(said)-1] += " " + is
-		case field.Name == "Word" || field.Name == "Name" || strings.HasSuffix(field.Name, "Kind"):
+		case field.Anonymous || field.Name == "Word" || field.Name == "Name" || strings.HasSuffix(field.Name, "Kind"):
 			said = append(said, is)
 		default:
 			said = append(said, strings.TrimSpace(hyphened(strings.TrimSuffix(field.Name, "Name"))+" "+strings.TrimPrefix(is, set)))
