@@ -153,6 +153,7 @@ var All = []*Rule{
 	sideBreaksAtGroove,
 	sideSlideWidth,
 	sizeContradicted,
+	slatsApart,
 	slideHeight,
 	slideOverloaded,
 	slideTooLong,

@@ -12,11 +12,11 @@ import (
 var (
 	mattressLeast = &Figure{
 		Name: "least", Why: "how much larger than its mattress, in all, a bed is at least", Basis: Practice,
-		Source: "room for sheets and fingers", Dim: lang.Length, Length: wood.Inch / 2,
+		Source: "room for sheets and fingers", Dim: lang.Length, Length: wood.Inch / 2, Metric: 13 * wood.Millimetre,
 	}
 	mattressMost = &Figure{
 		Name: "most", Why: "how much larger than its mattress, in all, a bed is at most", Basis: Practice,
-		Source: "more, and it shifts", Dim: lang.Length, Length: 2 * wood.Inch,
+		Source: "more, and it shifts", Dim: lang.Length, Length: 2 * wood.Inch, Metric: 50 * wood.Millimetre,
 	}
 )
 

@@ -133,6 +133,22 @@ func (p *Placed) inside(outer Box) Box {
 	return box
 }
 
+// Outer is a place in what is placed, as the assembly sees it in which that stands.
+func (p *Placed) Outer(own Box) Box {
+	var box Box
+	for axis := Across; axis <= Behind; axis++ {
+		at, place := own[axis], p.Cell[p.HostAxis(axis)]
+		if p.reversed(axis) {
+			at.From = place.Size - at.To()
+			at.Placed = at.Placed && at.Sized && place.Sized
+		}
+		at.From += place.From
+		at.Placed = at.Placed && place.Placed
+		box[p.HostAxis(axis)] = at
+	}
+	return box
+}
+
 // inner is a side of the assembly in which something placed stands, as that sees it.
 func (p *Placed) inner(outer Side) Side {
 	axis := p.HostAxis(outer.Axis())

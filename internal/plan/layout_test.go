@@ -2,7 +2,12 @@ package plan_test
 
 // Small layouts, each of which shows one thing: how its members lie, and what they come to.
 
-import "testing"
+import (
+	"strings"
+	"testing"
+
+	"plancheck/internal/plan"
+)
 
 const layoutMaterials = `
 wood ash { species "white ash" ; sawn flat }
@@ -159,4 +164,38 @@ check "more than nothing" a.floor.high > 0`,
 			found: []string{"a frame of 6 sides has no list: its one rail stands for all"},
 		},
 	})
+}
+
+// A frame that is 10 x 20 and 1 thick has a rail of 3 at its top, 2 from its left.
+func TestOuter(t *testing.T) {
+	const end = `frame end { wide 10 ; high 20 ; thick 1 ; across { post left 2 ; down { rail head 3 ; space } ; post right 3 } }
+`
+	tests := []struct{ name, text, at string }{
+		{"as it is drawn", `assembly a { down { space 4 ; across { space 6 ; behind { frame f part end } } } }`, "8 to 13, 4 to 7, 0 to 1"},
+		{"mirrored", `assembly a { down { space 4 ; across { space 6 ; behind { frame f part end mirrored } } } }`, "9 to 14, 4 to 7, 0 to 1"},
+		{"turned, its left to the front", `assembly a { deep 12 ; across { space 6 ; behind { space 2 ; across { frame f part end ; space 1 } } } }`, "6 to 7, 0 to 3, 4 to 9"},
+		{"lying, its top at the back", `assembly a { deep 20 ; down { space 4 ; across { space 6 ; down { frame f part end } } } }`, "8 to 13, 4 to 5, 17 to 20"},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			p, faults := resolveText("plan \"Ends\" { units in }\n" + end + test.text)
+			if len(faults) > 0 {
+				t.Fatal(faults)
+			}
+			for placed := range plan.AllOf[*plan.Placed](p) {
+				for m := range p.Members() {
+					if m.Name.Text != "head" {
+						continue
+					}
+					var shown []string
+					for _, e := range placed.Outer(m.Body) {
+						shown = append(shown, p.Show(e.From)+" to "+p.Show(e.To()))
+					}
+					if got := strings.Join(shown, ", "); got != test.at {
+						t.Errorf("got %s, want %s (turned %t, flat %t)", got, test.at, placed.Turned, placed.Flat)
+					}
+				}
+			}
+		})
+	}
 }
