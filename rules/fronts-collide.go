@@ -21,9 +21,12 @@ var frontsCollide = &Rule{
 rails at the outside, which they have to themselves, are too much there. The last front does not go on, or the one above it does not open.
 
 Two doors on one partition share it in the same way: one of 19 mm takes 8.5 mm of each with 2 mm between them, and not 17 of both; hinges
-with a cranked arm are made for that. The laps on both sides and a gap between them are no more than the member is thick. Make the lap smaller, or the member wider.`,
+with a cranked arm are made for that. The laps on both sides and a gap between them are no more than what stands between the openings: a
+member, or the two sides of cabinets that are placed side by side, and what is between those. Fronts that have no member between them are
+as far apart as their "reveal" says. Make the lap smaller, or the member wider.`,
 	Sources: `Arithmetic. That two doors share a partition: makers' sheets of cup hinges. The gap is as it says.`,
-	Sound:   `Laps of 5/16 from both sides on a rail of 3/4, and 1/8 between them; two doors on a partition of 3/4 that lap it by 8.5 mm each; a lap beside an inset door.`,
+	Sound:   `Laps of 5/16 from both sides on a rail of 3/4, and 1/8 between them; two doors on a partition of 3/4 that lap it by 8.5 mm each; a lap beside an inset door;
+doors of two cabinets that end 1 mm short of their sides.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 wood oak { species "white oak" ; sawn quarter }
 slide ball { kind side-mount ; long 18 ; room 1/2 }
@@ -56,66 +59,108 @@ case chest {
 	Check: func(pass *Pass) {
 		var said onePer[drawerAt]
 		for d := range plan.AllOf[*plan.Drawer](pass.Plan) {
-			checkCollide(pass, &said, d, d.Edges)
+			checkCollide(pass, &said, d)
 		}
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			checkCollide(pass, &said, d, d.Edges)
+			checkCollide(pass, &said, d)
 		}
 		said.report(pass)
 	},
 }
 
-// checkCollide holds the laps of a front and of those across from it against what is between them. Of two
-// the first says it, of a door and a drawer the drawer.
-func checkCollide(pass *Pass, said *onePer[drawerAt], n plan.Node, edges [4]plan.Edge) {
+// checkCollide holds the laps of a front and of those beside it against what is between them.
+func checkCollide(pass *Pass, said *onePer[drawerAt], n plan.Node) {
 	p, it := pass.Plan, plan.It(n)
+	fit, edges := plan.FrontOf(n)
+	if fit.Kind.Is != "overlay" || !closed(it) {
+		return
+	}
 	for _, e := range edges {
-		between, other, ok := acrossFrom(n, e.Side)
-		if !ok || it.Word == other.Word && !e.Side.Far() || it.Word == "door" && other.Word == "drawer" {
-			continue
+		for b := range plan.FrontsBeside(n, e.Side) {
+			other := plan.It(b.Front)
+			theirs, _ := plan.FrontOf(b.Front)
+			inset := theirs.Kind.Is != "overlay"
+			if !inset && !speaks(n, e, b) || !closed(other) {
+				continue
+			}
+			apart := pass.Length(frontsApart, plan.PathOf(n))
+			if inset {
+				apart = 0 // it opens past the edge of the other
+			}
+			if !wood.Under(b.Apart, apart-p.Tape.Tolerance()) {
+				continue
+			}
+			f := diag.Finding{
+				Subject: plan.PathOf(n),
+				Span:    standing(it.Name.Span, e.Less.Span),
+				Working: gapBetween(p, n, e, b).Versus(apart, "wanted at least").Working(),
+			}
+			both := titled(it) + " and " + titled(other)
+			switch {
+			case inset:
+				f.Message = fmt.Sprintf("%s laps %s over the opening of %s, which is inset and does not open", titled(it), exact(p, -b.Apart), titled(other))
+				f.Fixes = []diag.Fix{{Title: fmt.Sprintf("let it lap %s at most", p.Show(p.Tape.Floor(e.Lap().Length+b.Apart)))}}
+			case e.Shared:
+				f.Message = fmt.Sprintf("the fronts of %s have %s between them: %s is wanted", both, exact(p, b.Apart), p.Show(apart))
+				f.Fixes = []diag.Fix{{Title: fmt.Sprintf("make the `reveal` between them %s", p.Show(apart))}}
+			default:
+				over := "one another's case"
+				if len(b.Between) == 1 {
+					over = called(plan.It(b.Between[0]))
+				}
+				f.Message = fmt.Sprintf("the fronts of %s lap over %s from both sides, and run %s into one another", both, over, exact(p, -b.Apart))
+				if b.Apart >= 0 {
+					f.Message = fmt.Sprintf("the fronts of %s lap over %s from both sides, and have %s between them: %s is wanted", both, over, exact(p, b.Apart), p.Show(apart))
+				}
+				f.Fixes = []diag.Fix{{Title: fmt.Sprintf("let each lap %s at most", p.Show(p.Tape.Floor((b.Apart+e.Lap().Length+b.Edge.Lap().Length-apart)/2)))}}
+			}
+			if b.Apart > 0 || b.Apart == 0 && !e.Shared {
+				f.Severity = diag.Warning
+			}
+			said.add(drawerAt{f.Span, it.In.Build, e.Lap().Length + b.Edge.Lap().Length, b.Apart}, f)
 		}
-		size := between.Cell[e.Side.Axis()]
-		apart := pass.Length(frontsApart, plan.PathOf(n))
-		own, its := -e.Less.Length, -other.less.Length
-		if !e.Less.Known() || !other.less.Known() || !size.Sized || own <= 0 || its <= 0 || !wood.Over(own+its+apart, size.Size+p.Tape.Tolerance()) {
-			continue
-		}
-		left := size.Size - own - its
-		f := diag.Finding{
-			Subject: plan.PathOf(n),
-			Span:    standing(it.Name.Span, e.Less.Span),
-			Message: fmt.Sprintf("the fronts of %s and %s lap over %s from both sides, and run %s into one another", titled(it), titled(other.Item),
-				called(&between.Item), exact(p, -left)),
-			Working: p.Paper().Start(size.Size, called(&between.Item)).Minus(own, "lap of "+called(it)).Minus(its, "lap of "+called(other.Item)).
-				Equals("between the fronts").Versus(apart, "wanted at least").Working(),
-			Fixes: []diag.Fix{{Title: fmt.Sprintf("let each lap %s at most", p.Show(p.Tape.Floor((size.Size-apart)/2)))}},
-		}
-		if left >= 0 {
-			f.Severity = diag.Warning
-			f.Message = fmt.Sprintf("the fronts of %s and %s lap over %s from both sides, and have %s between them: %s is wanted", titled(it), titled(other.Item),
-				called(&between.Item), exact(p, left), p.Show(apart))
-		}
-		said.add(drawerAt{f.Span, it.In.Build, own + its, size.Size}, f)
 	}
 }
 
-// facing is a door or a drawer on the other side of a member, and what its edge there takes off its opening.
-type facing struct {
-	*plan.Item
-	less plan.Length
+// speaks reports whether of two fronts beside one another it is this one of which a finding speaks: the one that
+// laps more; else the first, or of a door and a drawer the drawer.
+func speaks(n plan.Node, e plan.Edge, b plan.Beside) bool {
+	it, other := plan.It(n), plan.It(b.Front)
+	switch {
+	case !e.Shared && !wood.Same(e.Less.Length, b.Edge.Less.Length):
+		return e.Less.Length < b.Edge.Less.Length
+	case it.Word != other.Word:
+		return it.Word == "drawer"
+	case it.In == other.In && n != b.Front:
+		return e.Side.Far()
+	}
+	return plan.PathOf(n) < plan.PathOf(b.Front) || n == b.Front && e.Side.Far()
 }
 
-// acrossFrom is the member at one side of a front, and the door or the drawer on the other side of it.
-func acrossFrom(front plan.Node, side plan.Side) (between *plan.Member, other facing, ok bool) {
-	between, ok = plan.Neighbour(front, side).(*plan.Member)
-	if !ok {
-		return nil, other, false
+// gapBetween writes down what is between two fronts: what stands there, less both laps.
+func gapBetween(p *plan.Plan, n plan.Node, e plan.Edge, b plan.Beside) *plan.Paper {
+	paper := p.Paper()
+	if e.Shared {
+		return paper.Start(b.Apart, "reveal between them")
 	}
-	switch n := plan.Neighbour(between, side).(type) {
-	case *plan.Drawer:
-		return between, facing{&n.Item, n.Edges[side.Opposite()].Less}, true
-	case *plan.Door:
-		return between, facing{&n.Item, n.Edges[side.Opposite()].Less}, true
+	for i, between := range b.Between {
+		it := plan.It(between)
+		size := it.Cell[e.Side.Axis()].Size
+		if i == 0 {
+			paper.Start(size, called(it))
+		} else {
+			paper.Plus(size, called(it))
+		}
 	}
-	return nil, other, false
+	for _, lap := range []struct {
+		edge plan.Edge
+		of   *plan.Item
+	}{{e, plan.It(n)}, {b.Edge, plan.It(b.Front)}} {
+		if l := lap.edge.Lap().Length; l < 0 {
+			paper.Plus(-l, "reveal of "+called(lap.of))
+		} else {
+			paper.Minus(l, "lap of "+called(lap.of))
+		}
+	}
+	return paper.Equals("between the fronts")
 }
