@@ -25,7 +25,7 @@ with a cranked arm are made for that. The laps on both sides and a gap between t
 member, or the two sides of cabinets that are placed side by side, and what is between those. Fronts that have no member between them are
 as far apart as their "reveal" says. Make the lap smaller, or the member wider.`,
 	Sources: `Arithmetic. That two doors share a partition: makers' sheets of cup hinges. The gap is as it says.`,
-	Sound:   `Laps of 5/16 from both sides on a rail of 3/4, and 1/8 between them; two doors on a partition of 3/4 that lap it by 8.5 mm each; a lap beside an inset door;
+	Sound: `Laps of 5/16 from both sides on a rail of 3/4, and 1/8 between them; two doors on a partition of 3/4 that lap it by 8.5 mm each; a lap beside an inset door;
 doors of two cabinets that end 1 mm short of their sides.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 wood oak { species "white oak" ; sawn quarter }
