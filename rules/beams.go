@@ -1,0 +1,577 @@
+package rules
+
+// Level members as beams: what carries them and how far that is apart, how stiff they are along it, what lies
+// on them, and how far they sag.
+
+import (
+	"cmp"
+	"fmt"
+	"iter"
+	"math"
+	"slices"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+	"plancheck/lang"
+)
+
+// stiffness is how stiff a material is in bending, along a span.
+type stiffness struct {
+	pascals  float64
+	from     string // where the figure comes from: "red oak along the grain"
+	weakness string // in what it is weaker than a figure that was read; "" if in nothing
+}
+
+// stiffnessOf is how stiff a thickness of a material is along its grain or across it: as the plan says, else as
+// the shelf has it. Along the grain of solid wood that is the MOE of the tables, of a sheet the middle of
+// its kind, of a layup what its plies make of it. Across the grain of solid wood the ratios of Tables 5-1 and
+// 5-2 serve. A plan says it along the grain, and across it the shelf's ratio is taken.
+func stiffnessOf(p *plan.Plan, of *plan.Material, thick wood.Length, along bool) (s stiffness, ok bool) {
+	if of == nil {
+		return s, false
+	}
+	var layup wood.Layup
+	var moe wood.Figure // along the grain, of what is no layup
+	s.from = materialSaid(of)
+	switch of.Kind {
+	case plan.Layup:
+		if layup, ok = p.Pressed(of); !ok {
+			return s, false
+		}
+	case plan.Sheet:
+		sheet, found := wood.FindSheet(of.SheetKind.Is)
+		if !found {
+			return s, false
+		}
+		layup = wood.Layup{{Material: wood.Board{Sheet: sheet}, Thick: thick}}
+		moe = wood.Figure{Value: (sheet.MOE.Least + sheet.MOE.Greatest) / 2, Status: sheet.Status}
+		s.from += ", the middle of its kind"
+	case plan.Solid:
+		if of.Species != nil && of.Species.MOE.Known() {
+			layup = wood.Layup{{Material: wood.Solid{Species: of.Species, Cut: of.Rings()}, Thick: thick}}
+			moe = of.Species.MOE
+		}
+	}
+	moduli, known := layup.Moduli()
+	rests := layup.Footing()
+	switch {
+	case of.Stiff.How != plan.Unknown:
+		s.pascals, s.from = of.Stiff.Value, quote(of.Name.Text)+", as the plan says"
+		ok = of.Stiff.Known() && s.pascals > 0
+		if along || !ok {
+			return s, ok
+		}
+		s.pascals *= moduli.BendAcross / moduli.BendAlong
+	case along && moe.Known():
+		s.pascals, rests = moe.Value, wood.Footing{Status: moe.Status}
+	case along:
+		s.pascals = moduli.BendAlong
+	default:
+		s.pascals = moduli.BendAcross
+	}
+	switch {
+	case of.Kind == plan.Sheet && of.Grainless():
+	case along:
+		s.from += ", along its grain"
+	default:
+		s.from += ", across its grain"
+	}
+	s.weakness = rests.Weakness()
+	return s, known && s.pascals > 0
+}
+
+// materialSaid is what a material is, for a working.
+func materialSaid(of *plan.Material) string {
+	if of.Kind == plan.Layup {
+		return "layup " + quote(of.Name.Text)
+	}
+	return stuffNamed(of)
+}
+
+// modulus is a stiffness as a plan writes it: `1820000psi`, `12500MPa`.
+func modulus(p *plan.Plan, pascals float64) string {
+	if p.Tape.Metric {
+		return significant(pascals/1e6, 3) + "MPa"
+	}
+	return significant(pascals/wood.PSI, 3) + "psi"
+}
+
+// beams is what a plan says of how its members lie and what stiffens them.
+type beams struct {
+	plan  *plan.Plan
+	flat  map[*plan.Assembly]bool    // placed lying flat, or in such a thing
+	fixed map[*plan.Member][]lengthy // what lines of their own fasten to a member
+}
+
+// lengthy is something that is fastened to a member.
+type lengthy struct {
+	is   any
+	wall bool
+}
+
+func newBeams(p *plan.Plan) *beams {
+	b := &beams{plan: p, flat: make(map[*plan.Assembly]bool), fixed: make(map[*plan.Member][]lengthy)}
+	for placed := range plan.AllOf[*plan.Placed](p) {
+		if placed.Flat {
+			b.lies(placed.Part.To)
+		}
+	}
+	for _, f := range p.Fixes {
+		b.fasten(f.A, f.B, f.Wall.On)
+		b.fasten(f.B, f.A, false)
+	}
+	return b
+}
+
+func (b *beams) fasten(to, other plan.Ref[plan.Thing], wall bool) {
+	if to.To == nil {
+		return
+	}
+	m, ok := to.To.Is.(*plan.Member)
+	switch {
+	case !ok:
+	case wall:
+		b.fixed[m] = append(b.fixed[m], lengthy{wall: true})
+	case other.To != nil:
+		b.fixed[m] = append(b.fixed[m], lengthy{is: other.To.Is})
+	}
+}
+
+func (b *beams) lies(a *plan.Assembly) {
+	if a == nil || b.flat[a] {
+		return
+	}
+	b.flat[a] = true
+	for n := range a.Nodes() {
+		if inner, ok := n.(*plan.Placed); ok {
+			b.lies(inner.Part.To)
+		}
+	}
+}
+
+// beam is a level member that something carries at two places or more.
+type beam struct {
+	*plan.Member
+	of          *plan.Material
+	axis        plan.Axis   // along which it spans
+	spans       []clearSpan // between what carries it
+	whole       wood.Length // how long it is along that, without what goes into its joints
+	wide, thick wood.Length // across the span, and in the direction of the load
+	stiffness
+}
+
+// clearSpan is what lies between two things that carry a member.
+type clearSpan struct {
+	long     wood.Length
+	from, to string // what carries it: `side "left"`
+}
+
+// widest is its widest span.
+func (b *beam) widest() clearSpan {
+	return slices.MaxFunc(b.spans, func(x, y clearSpan) int { return cmp.Compare(x.long, y.long) })
+}
+
+// sag is how far it sags under so many newtons for each metre, at once, with its ends free to turn.
+func (b *beam) sag(span, thick wood.Length, perMetre float64) wood.Length {
+	return wood.Beam{Span: span, Wide: b.wide, Thick: thick, E: b.pascals}.Sag(wood.Uniform, perMetre*span.Metres())
+}
+
+// of is a member as a beam; false where it is none, or where the plan does not tell what carries it: where
+// nothing is drawn under it, so that it may rest on the floor; where something stands on it, or runs along it and
+// stiffens it, above, below, before or behind, or is fastened to it; where it is held along all four edges; and
+// where it is shaped along its length. What overhangs is no span.
+func (b *beams) of(m *plan.Member) (*beam, bool) {
+	if m.Shape != nil && (m.Arch.Said() || m.Taper.Said() || m.Notch.Across.Said()) {
+		return nil, false
+	}
+	if m.Parent == nil {
+		return b.ofTop(m)
+	}
+	if b.flat[m.In] || plan.Neighbour(m, plan.Lower) == nil {
+		return nil, false
+	}
+	axis, ends, ok := b.spanned(m)
+	if !ok {
+		return nil, false
+	}
+	at := m.Body[axis]
+	if axis == m.Grain {
+		at = m.Cell[axis]
+	}
+	if !at.Known() || m.Flat == axis {
+		return nil, false
+	}
+	c := carriers{axis: axis, from: at.From, to: at.To()}
+	for i, end := range ends {
+		if end != "" {
+			c.end(i == 1, end)
+		}
+	}
+	for _, side := range []plan.Side{plan.Upper, plan.Front, plan.Back} {
+		for _, n := range against(m, side) {
+			if c.stiffens(n, side) {
+				return nil, false
+			}
+		}
+	}
+	for _, n := range against(m, plan.Lower) {
+		if !c.carries(n) {
+			return nil, false
+		}
+	}
+	return b.finish(m, &c)
+}
+
+// ofTop is a top that stands alone, over what carries it; its boards run along the ends of that.
+func (b *beams) ofTop(m *plan.Member) (*beam, bool) {
+	if m.Over == nil || m.Over.Of.To == nil || m.Over.Of.To.Root == nil || b.flat[m.Over.Of.To] {
+		return nil, false
+	}
+	a := m.Over.Of.To
+	if !a.Outside[plan.Across].Known() {
+		return nil, false
+	}
+	c := carriers{axis: plan.Across, to: a.Outside[plan.Across].Length}
+	for _, n := range showing(a.Root, plan.Upper, plan.Box{}) {
+		if !c.carries(n) {
+			return nil, false
+		}
+	}
+	return b.finish(m, &c)
+}
+
+// finish makes a beam of a member and what carries it.
+func (b *beams) finish(m *plan.Member, c *carriers) (*beam, bool) {
+	for _, f := range b.fixed[m] {
+		if f.wall || c.along(f.is) {
+			return nil, false
+		}
+	}
+	made := &beam{Member: m, of: m.Of.Material.To, axis: c.axis, spans: c.spans()}
+	if m.Part.To != nil {
+		made.of = m.Part.To.Of.Material.To
+	}
+	grain, flat := m.Grain, m.Flat
+	if m.Parent == nil {
+		grain, flat = plan.Across, plan.Down
+	}
+	long, wide, thick := m.Size.Long, m.Size.Wide, m.Size.Thick
+	if c.axis != grain {
+		long, wide = wide, long
+	}
+	if flat != plan.Down { // it stands on edge
+		wide, thick = thick, wide
+	}
+	if len(made.spans) == 0 || !long.Known() || !wide.Known() || !thick.Known() {
+		return nil, false
+	}
+	made.whole, made.wide, made.thick = c.to-c.from, wide.Length, thick.Length
+	if m.Parent == nil {
+		made.whole = long.Length
+	}
+	if made.wide <= 0 || made.thick <= 0 {
+		return nil, false
+	}
+	var ok bool
+	made.stiffness, ok = stiffnessOf(b.plan, made.of, made.thick, c.axis == grain)
+	return made, ok
+}
+
+// spanned is the axis along which a level member spans, and what carries it at both ends; "" where nothing does. It is
+// not known where all four edges are carried. A board spans across where its ends are free.
+func (b *beams) spanned(m *plan.Member) (axis plan.Axis, ends [2]string, ok bool) {
+	if m.Grain == plan.Down {
+		return 0, ends, false
+	}
+	across := plan.Across + plan.Behind - m.Grain
+	along, alongEnds := carriedAt(m, m.Grain), 0
+	beside, besideEnds := carriedAt(m, across), 0
+	for i := range along {
+		if along[i] != "" {
+			alongEnds++
+		}
+		if beside[i] != "" {
+			besideEnds++
+		}
+	}
+	switch {
+	case alongEnds == 2 && besideEnds == 2:
+		return 0, ends, false
+	case besideEnds == 2 && m.Board():
+		return across, beside, true
+	}
+	return m.Grain, along, true
+}
+
+// carriedAt is what carries a member at both of its ends along an axis.
+func carriedAt(m *plan.Member, axis plan.Axis) (ends [2]string) {
+	for i, side := range [2]plan.Side{plan.Side(axis * 2), plan.Side(axis*2) + 1} {
+		for _, n := range against(m, side) {
+			switch n.(type) {
+			case *plan.Member, *plan.Placed:
+				ends[i] = titled(plan.It(n))
+			}
+		}
+	}
+	return ends
+}
+
+// carriers are what carries a member, along one axis.
+type carriers struct {
+	axis     plan.Axis
+	from, to wood.Length
+	at       []carrier
+}
+
+type carrier struct {
+	from, to wood.Length
+	called   string
+}
+
+// end adds what carries an end.
+func (c *carriers) end(far bool, called string) {
+	at := c.from
+	if far {
+		at = c.to
+	}
+	c.at = append(c.at, carrier{at, at, called})
+}
+
+// carries takes in what stands under a member: uprights carry it, and what lies level under an end of a span does.
+// It is false where something runs along under it, or lies across under its middle, since nobody says how much that
+// carries.
+func (c *carriers) carries(n plan.Node) bool {
+	at := plan.It(n).Cell[c.axis]
+	switch n := n.(type) {
+	case *plan.Placed:
+	case *plan.Member:
+		at = n.Body[c.axis]
+		if c.along(n) {
+			return false
+		}
+		if n.Grain != plan.Down && wood.Over(at.From, c.from) && wood.Under(at.To(), c.to) {
+			return false
+		}
+	default:
+		return true
+	}
+	if !at.Known() {
+		return false
+	}
+	c.at = append(c.at, carrier{max(at.From, c.from), min(at.To(), c.to), titled(plan.It(n))})
+	return true
+}
+
+// stiffens reports whether something on, before or behind a member may stiffen it or hold it up.
+func (c *carriers) stiffens(n plan.Node, side plan.Side) bool {
+	switch n := n.(type) {
+	case *plan.Placed:
+		return side != plan.Upper
+	case *plan.Member:
+		return side != plan.Upper || c.along(n) || n.Grain == plan.Down && c.inside(n.Body[c.axis])
+	}
+	return false
+}
+
+// inside reports whether something stands between the ends.
+func (c *carriers) inside(at plan.Extent) bool {
+	return !at.Known() || wood.Over(at.From, c.from) && wood.Under(at.To(), c.to)
+}
+
+// along reports whether something runs along a member. A sheet and a part of which nobody says how it lies are taken
+// to do so.
+func (c *carriers) along(thing any) bool {
+	switch t := thing.(type) {
+	case *plan.Member:
+		return t.Parent == nil || t.Grain == c.axis || t.Board() && t.Flat != c.axis
+	case *plan.Panel, *plan.Part:
+		return true
+	}
+	return false
+}
+
+// spans are the clear ones between what carries a member, in order.
+func (c *carriers) spans() (all []clearSpan) {
+	slices.SortFunc(c.at, func(x, y carrier) int { return cmp.Or(cmp.Compare(x.from, y.from), cmp.Compare(x.to, y.to)) })
+	for i, next := range c.at {
+		if i > 0 {
+			last := c.at[i-1]
+			if wood.Over(next.from, last.to) {
+				all = append(all, clearSpan{next.from - last.to, last.called, next.called})
+			} else if last.to > next.to {
+				c.at[i].from, c.at[i].to, c.at[i].called = last.from, last.to, last.called
+			}
+		}
+	}
+	return all
+}
+
+// against are the things that lie against one side of a thing. What is drawn elsewhere is one of them, and not
+// gone into.
+func against(n plan.Node, side plan.Side) []plan.Node {
+	next := plan.Neighbour(n, side)
+	if next == nil {
+		return nil
+	}
+	return showing(next, side.Opposite(), plan.It(n).Cell)
+}
+
+// showing are the things of a neighbour that show on one side of it, over a cell.
+func showing(n plan.Node, side plan.Side, cell plan.Box) (all []plan.Node) {
+	l, ok := n.(*plan.List)
+	switch {
+	case !ok:
+		return []plan.Node{n}
+	case len(l.Items) == 0:
+		return nil
+	case l.Axis == side.Axis() && side.Far():
+		return showing(l.Items[len(l.Items)-1], side, cell)
+	case l.Axis == side.Axis():
+		return showing(l.Items[0], side, cell)
+	}
+	for _, inner := range l.Items {
+		if at, over := plan.It(inner).Cell[l.Axis], cell[l.Axis]; !at.Known() || !over.Known() || wood.Under(max(at.From, over.From), min(at.To(), over.To())) {
+			all = append(all, showing(inner, side, cell)...)
+		}
+	}
+	return all
+}
+
+// What lies on shelves, where a plan says no more than what they hold.
+var (
+	booksLoad = &Figure{
+		Name: "books", Why: "what books weigh on the area of a shelf, where the plan does not say", Basis: Published,
+		Source: "50 lb/ft2 (2.4 kPa): Architectural Woodwork Standards, 1st ed., 2009, p. 253, shelves of schools, hospitals and libraries", Dim: lang.Pressure, Number: 50 * wood.PSI / 144,
+	}
+	shelfMost = &Figure{
+		Name: "shelf", Why: "what such a shelf carries at most", Basis: Published,
+		Source: "200 lb (91 kg): the same", Dim: lang.Weight, Number: 200 * wood.Pound,
+	}
+)
+
+// load is what lies on a beam, spread evenly.
+type load struct {
+	perMetre float64   // newtons
+	says     string    // how that comes about
+	at       diag.Span // where the plan says it
+	sag      string    // how little it may sag: fine, case or kitchen
+}
+
+// loadOn is what lies on a beam: what the plan says of it, of the bay that stands on it, or, of a shelf, of its whole assembly.
+// It is false where nobody says it.
+func loadOn(p *plan.Plan, b *beam) (load, bool) {
+	said, holds := b.Load, b.Holds
+	if said == nil && len(holds) == 0 && b.Parent != nil {
+		holds = standingOn(b.Member)
+		if len(holds) == 0 && b.Word == "shelf" {
+			said, holds = b.In.Load, b.In.Holds
+		}
+	}
+	l := load{sag: "case"}
+	for _, h := range holds {
+		if h.What.Is == "books" {
+			l.sag = "fine"
+		}
+	}
+	wide, whole := b.wide.Metres(), b.whole.Metres()
+	if said != nil {
+		l.at = said.Span
+		l.sag = said.Sag.Or(l.sag)
+		if !said.On.Known() {
+			return l, false
+		}
+		switch said.On.Dim {
+		case lang.LineLoad:
+			l.perMetre = said.On.Value * wood.Gravity
+			l.says = onLength(p, l.perMetre)
+		default:
+			l.perMetre = said.On.Value * wide
+			l.says = fmt.Sprintf("%s on %s of depth", onArea(p, said.On.Value), p.Show(b.wide))
+		}
+		return l, l.perMetre > 0
+	}
+	newtons := 0.0
+	for _, h := range holds {
+		l.at = h.Span
+		switch {
+		case h.What.Is == "mattress":
+			return l, false
+		case h.Weigh.Known():
+			newtons += h.Weigh.Value * wood.Gravity
+			l.says = fmt.Sprintf("%s, as the plan says, on %s of length", heft(p, newtons/wood.Gravity), p.Show(b.whole))
+		case h.Weigh.How != plan.Unknown || h.What.Is != "books":
+			return l, false
+		default:
+			books, most := booksLoad.Number*wide*whole, shelfMost.Number*wood.Gravity
+			newtons += min(books, most)
+			l.says = fmt.Sprintf("books, %s on %s x %s", onArea(p, booksLoad.Number), p.Show(b.whole), p.Show(b.wide))
+			if books > most {
+				l.says = fmt.Sprintf("books, %s on a shelf at the most", heft(p, shelfMost.Number))
+			}
+		}
+	}
+	l.perMetre = newtons / whole
+	return l, l.perMetre > 0 && !math.IsInf(l.perMetre, 0)
+}
+
+// standingOn is what the one open bay on top of a member holds that stands there.
+func standingOn(m *plan.Member) (holds []*plan.Holds) {
+	on := against(m, plan.Upper)
+	if len(on) != 1 {
+		return nil
+	}
+	if bay, ok := on[0].(*plan.Space); ok {
+		for _, h := range bay.Holds {
+			if h.What.Is == "books" {
+				holds = append(holds, h)
+			}
+		}
+	}
+	return holds
+}
+
+// onLength is a load along a length as a plan writes it: `25lb/ft`, `37kg/m`.
+func onLength(p *plan.Plan, newtonsPerMetre float64) string {
+	kilograms := newtonsPerMetre / wood.Gravity
+	if p.Tape.Metric {
+		return number(math.Round(10*kilograms)/10) + "kg/m"
+	}
+	return number(math.Round(10*kilograms/wood.Pound*0.3048)/10) + "lb/ft"
+}
+
+// loaded ranges over the beams on which something lies.
+func loaded(p *plan.Plan) iter.Seq2[*beam, load] {
+	return func(yield func(*beam, load) bool) {
+		var all *beams // made once something is loaded
+		judge := func(m *plan.Member) bool {
+			if !carriesLoad(m) {
+				return true
+			}
+			if all == nil {
+				all = newBeams(p)
+			}
+			b, ok := all.of(m)
+			if !ok {
+				return true
+			}
+			l, ok := loadOn(p, b)
+			return !ok || yield(b, l)
+		}
+		for _, top := range p.Tops {
+			if !judge(top) {
+				return
+			}
+		}
+		for m := range p.Members() {
+			if !judge(m) {
+				return
+			}
+		}
+	}
+}
+
+// carriesLoad reports whether a plan says that something lies on a member.
+func carriesLoad(m *plan.Member) bool {
+	return m.Load != nil || len(m.Holds) > 0 || m.Parent != nil && (m.Word == "shelf" && (m.In.Load != nil || len(m.In.Holds) > 0) || len(standingOn(m)) > 0)
+}

@@ -1,0 +1,209 @@
+package rules
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+	"plancheck/lang"
+)
+
+var (
+	sagFine = &Figure{
+		Name: "fine", Why: "one in how many of its span a shelf of fine work may sag at once", Basis: Published,
+		Source: "0.02 in in a foot: Miller, 2006, which leaves room below the 1/32 that the eye sees", Dim: lang.Plain, Number: 600,
+	}
+	sagCase = &Figure{
+		Name: "case", Why: "one in how many of its span a shelf of casework may", Basis: Published,
+		Source: "L/144: Architectural Woodwork Standards, 1st ed., 2009, p. 253", Dim: lang.Plain, Number: 144,
+	}
+	sagKitchen = &Figure{
+		Name: "kitchen", Why: "one in how many of its span a shelf of a kitchen may", Basis: SecondHand,
+		Source: "1/16 in in a foot: ANSI/KCMA A161.1-2012, from a reprint", Dim: lang.Plain, Number: 192,
+	}
+	sagMost = &Figure{
+		Name: "most", Why: "what a shelf of a kitchen may at the most", Basis: SecondHand,
+		Source: "1/4 in: the same", Dim: lang.Length, Length: wood.Inch / 4,
+	}
+)
+
+var shelfSags = &Rule{
+	Name: "shelf-sags", Group: Structure, Severity: diag.Warning,
+	Summary: "a shelf, a top or a rail sags more under its load than its use allows",
+	Doc: `A long shelf bows under books on the day that they are put there, and what looked straight on paper looks tired. How far goes with the fourth
+power of the span and the third of the thickness: a little shorter or a little thicker is much stiffer.
+
+Say what it carries: "load 40psf" on its area or "load 25lb/ft" along it, or "holds books", which stands for 50 psf and at most 200 lb on a
+shelf. A load that an assembly states is that of every shelf in it; tops, bottoms and rails state their own. How far it may sag follows from "sag": fine 0.02 in
+a foot (1 in 600), as for books; case 1 in 144, as for all else; kitchen 1/16 in a foot (1 in 192) and 1/4 at most. The rule takes the widest clear span
+between what the shelf stands between and what stands under it, with the load spread evenly and the ends free to turn: a shelf that is glued into
+its housings does a little better. What the shelf weighs itself is not counted.
+
+Make it thicker, let a divider carry it, or glue a rail on edge under its front. The rule is silent where the plan does not tell what carries it:
+where a rail or a cleat runs along it or is fastened along it, where nothing is drawn under it, where it hangs on something above, where one end is free, and of
+a frame that lies flat. How strong it is, and where it breaks, is not judged: that is for a standard, the local code or an engineer.`,
+	Sources: `The formula: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, 2010, equation 9-2, with Table 9-1; it gives back the longest
+shelves that the Architectural Woodwork Standards print on p. 279. Stiffness of woods and sheets: Wood Handbook, Tables 5-3a, 5-1 and 12-1. The
+loads and limits as the figures say.`,
+	Sound: `A shelf of red oak 3/4 thick and 49 long under 40 psf; a longer one with a divider under its middle, or with a rail along its front; one
+that nobody loads.`,
+	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
+wood oak { species "red oak, northern" ; sawn quarter }
+case rack {
+  of oak 3/4
+  wide 37 1/2 ; high 30 ; deep 10
+  joint housing deep 1/4
+  across { side left ; down { top roof ; open upper ; shelf middle { load 25lb/ft sag fine } ; open lower ; bottom floor } ; side right }
+}
+`,
+	Good: `climate { shop 8% ; dry 6% ; humid 11% }
+wood oak { species "red oak, northern" ; sawn quarter }
+case rack {
+  of oak 3/4
+  wide 37 1/2 ; high 30 ; deep 10
+  joint housing deep 1/4
+  across { side left ; down { top roof ; open upper ; shelf middle { of oak 7/8 ; load 25lb/ft sag fine } ; open lower ; bottom floor } ; side right }
+}
+`,
+	Figures: []*Figure{sagFine, sagCase, sagKitchen, sagMost, booksLoad, shelfMost},
+	Check: func(pass *Pass) {
+		for b, l := range loaded(pass.Plan) {
+			if s := sagOf(pass.Plan, b, l); s.over() {
+				reportSag(pass, &s)
+			}
+		}
+	},
+}
+
+// sagging is a loaded beam, how far it sags at once over its widest span, and what it may.
+type sagging struct {
+	*beam
+	load
+	plan  *plan.Plan
+	span  clearSpan
+	sags  wood.Length
+	parts float64 // one in how many of its span it may
+	may   wood.Length
+}
+
+func sagOf(p *plan.Plan, b *beam, l load) sagging {
+	s := sagging{beam: b, load: l, plan: p, span: b.widest(), parts: sagCase.Number}
+	switch l.sag {
+	case "fine":
+		s.parts = sagFine.Number
+	case "kitchen":
+		s.parts = sagKitchen.Number
+	}
+	s.sags, s.may = b.sag(s.span.long, b.thick, l.perMetre), s.mayOver(s.span.long)
+	return s
+}
+
+// mayOver is how far it may sag over a span.
+func (s *sagging) mayOver(span wood.Length) wood.Length {
+	may := wood.Length(float64(span) / s.parts)
+	if s.load.sag == "kitchen" {
+		return min(may, sagMost.in(s.plan))
+	}
+	return may
+}
+
+// over reports whether it sags more than it may, by more than a reader could see in the figures.
+func (s *sagging) over() bool {
+	return s.sags > s.may && small(s.plan, s.sags) != small(s.plan, s.may)
+}
+
+func reportSag(pass *Pass, s *sagging) {
+	p, m := pass.Plan, s.Member
+	f := diag.Finding{
+		Subject: plan.PathOf(m), Span: m.Span,
+		Message: fmt.Sprintf("%s sags %s over a clear span of %s, and may %s: %s", titled(&m.Item), small(p, s.sags), exact(p, s.span.long), small(p, s.may), s.allowed()),
+		Working: append(s.working(),
+			diag.Step{Op: diag.Equals, Value: small(p, s.sags), Label: s.sum()},
+			diag.Step{Op: diag.Versus, Value: small(p, s.may), Label: s.allowed()}),
+		Fixes: s.mends(),
+	}
+	if at := standing(m.Span, s.at); at != m.Span {
+		f.Notes = append(f.Notes, diag.Note{Span: at, Message: "what it carries is said here"})
+	}
+	pass.Report(f)
+}
+
+// allowed says what it may sag.
+func (s *sagging) allowed() string {
+	switch {
+	case s.load.sag == "fine":
+		return "fine work, 1 in 600 of the span"
+	case s.load.sag != "kitchen":
+		return "casework, 1 in 144 of the span"
+	case s.may == sagMost.in(s.plan):
+		return "a kitchen's, at the most"
+	}
+	return "a kitchen's, 1 in 192 of the span"
+}
+
+// working is what the sum rests on.
+func (s *sagging) working() diag.Working {
+	p := s.plan
+	w := diag.Working{
+		{Value: p.Show(s.span.long), Label: fmt.Sprintf("clear span L, from %s to %s", s.span.from, s.span.to)},
+		{Value: p.Show(s.wide), Label: "across the span, w"},
+		{Value: p.Show(s.thick), Label: "thick, t"},
+		{Value: modulus(p, s.pascals), Label: "stiffness E: " + s.from},
+		{Value: force(p, s.perMetre*s.span.long.Metres()), Label: "on the span, W: " + s.says},
+	}
+	if s.weakness != "" {
+		w = append(w, diag.Step{Label: s.weakness})
+	}
+	return w
+}
+
+// sum is the formula of the sag.
+func (s *sagging) sum() string { return "sags at once: 5/384 W L³ / (E I), I = w t³ / 12" }
+
+// mends are what would bring the sag down to what it may: thicker, shorter, or stiffened along its front.
+func (s *sagging) mends() (fixes []diag.Fix) {
+	p, long, sags := s.plan, float64(s.span.long), float64(s.sags)
+	over := sags / float64(s.may)
+	if !s.Made.On {
+		thick := p.Show(ladder(p, wood.Length(float64(s.thick)*math.Cbrt(over))))
+		fix := "make it " + thick + " thick"
+		switch {
+		case s.Parent != nil && s.Flat != plan.Down:
+			fix = "make it " + thick + " wide"
+		case s.beam.of.Kind != plan.Solid:
+			fix = "take stuff of the same kind, " + thick + " thick or more"
+		}
+		fixes = append(fixes, diag.Fix{Title: fix})
+	}
+	shorter := long * math.Cbrt(long/s.parts/sags)
+	if s.load.sag == "kitchen" {
+		shorter = min(shorter, long*math.Pow(float64(sagMost.in(p))/sags, 1.0/4))
+	}
+	fixes = append(fixes, diag.Fix{Title: fmt.Sprintf("let something carry it between, so that no clear span is over %s", p.Show(p.Tape.Floor(wood.Length(shorter))))})
+	if s.Board() {
+		// Both bend alike, and nothing is made of the glue between them.
+		deep := ladder(p, wood.Length(float64(s.thick)*math.Cbrt((over-1)*float64(s.wide)/float64(s.thick))))
+		fixes = append(fixes, diag.Fix{Title: fmt.Sprintf("glue a rail of the same stuff, or stiffer, on edge under its front: %s thick and %s deep", p.Show(s.thick), p.Show(deep))})
+	}
+	return fixes
+}
+
+// ladder is a thickness up to the next that a shop planes to: an eighth, or a millimetre.
+func ladder(p *plan.Plan, l wood.Length) wood.Length {
+	step := wood.Inch / 8
+	if p.Tape.Metric {
+		step = wood.Millimetre
+	}
+	return (l + step - 1) / step * step
+}
+
+// small is a small length in more figures than a tape has: `0.071`, `1.8`.
+func small(p *plan.Plan, l wood.Length) string {
+	if p.Tape.Metric {
+		return number(l.Millimetres())
+	}
+	return strconv.FormatFloat(math.Round(l.Inches()*1000)/1000, 'f', -1, 64)
+}
