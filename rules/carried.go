@@ -128,7 +128,7 @@ func inPieces(p *plan.Plan, a *plan.Assembly, done map[*plan.Assembly]bool) []*c
 			nodes = append(nodes, n)
 		}
 	}
-	j := newJoined(a, nodes, at)
+	j := newJoined(p, a, nodes, at)
 	var all []*carried
 	lines := map[diag.Span]bool{} // of things in a row, and of what is drawn elsewhere, one is enough
 	for i, n := range nodes {
@@ -159,7 +159,7 @@ type joined struct {
 	with map[int][]plan.Node
 }
 
-func newJoined(a *plan.Assembly, nodes []plan.Node, at map[plan.Node]int) *joined {
+func newJoined(p *plan.Plan, a *plan.Assembly, nodes []plan.Node, at map[plan.Node]int) *joined {
 	j := &joined{to: make([]int, len(nodes)), with: map[int][]plan.Node{}}
 	for i := range j.to {
 		j.to[i] = i
@@ -174,6 +174,11 @@ func newJoined(a *plan.Assembly, nodes []plan.Node, at map[plan.Node]int) *joine
 				mate = e.Faces
 			}
 			j.join(at, e.Of, mate)
+		}
+	}
+	for _, f := range p.Fixes {
+		if len(f.Glue) > 0 && fixedIn(f.A) == a && fixedIn(f.B) == a {
+			j.join(at, f.A.To.Is.(plan.Node), f.B.To.Is.(plan.Node))
 		}
 	}
 	for i, n := range nodes {

@@ -15,7 +15,8 @@ One screw that wants a driver, and all of it waits for that.
 
 Hold it by what a hand turns or lifts: a "knob" in an insert, a "wedge" in the tail of a tenon, a "hook", a part that drops in ("drop-in"), a shelf
 on pins. Or say that it comes apart with tools: "apart by-tools". What is fastened inside a frame or a case that stands in the piece stays
-together, and may be held in any way; so may hinges, which stay on their doors, and what anchors the piece to the wall.`,
+together, and may be held in any way; so does what is glued as well, such as a cleat to its rail. So may hinges, which stay on their doors, and what
+anchors the piece to the wall.`,
 	Sources: `Common practice, no source.`,
 	Sound: `A bed whose rails hook into its ends; a case on knobs with its back dropped in, which is screwed to the wall, its doors
 on hinges; a frame in it that is bolted within itself.`,
@@ -60,8 +61,8 @@ assembly frame-bed {
 		}
 		for _, f := range p.Fixes {
 			a, b := fixedIn(f.A), fixedIn(f.B)
-			if a == nil || a != b || a.Apart.Is != "by-hand" {
-				continue
+			if a == nil || a != b || a.Apart.Is != "by-hand" || len(f.Glue) > 0 {
+				continue // what is glued stays together
 			}
 			for _, w := range f.With {
 				if w.Word == plan.ScrewJoint || w.Word == plan.BoltJoint {
