@@ -10,6 +10,7 @@ import (
 
 	"plancheck/internal/plan"
 	"plancheck/internal/wood"
+	"plancheck/lang"
 )
 
 // deck is a row of slats that lie under a mattress, as they lie in the outermost assembly of the bed.
@@ -25,7 +26,10 @@ type deck struct {
 // timber is a piece of wood as it lies in a bed.
 type timber struct {
 	plan.Node
-	at plan.Box
+	at    plan.Box
+	grain plan.Axis     // of a member: along which it runs there
+	held  []plan.Extent // of a slat: where its ends meet something, along it
+	low   plan.Extent   // of a slat: its place in height, which may go down below its wood
 }
 
 // mattress is where a mattress lies, in the outermost assembly of its bed.
@@ -120,15 +124,17 @@ func outermost(a *plan.Assembly, holder *plan.Space, placed map[*plan.Assembly]*
 // walk takes down the wood of a bed, and the rows of slats in it that lie level.
 type walk struct {
 	up     plan.Axis
+	floor  plan.Length // how far down the bed goes
+	cot    bool
 	things int
 	wood   []timber
 	decks  []*deck
 }
 
 func walked(bed *plan.Assembly) *walk {
-	w := &walk{up: plan.Down}
+	w := &walk{up: plan.Down, floor: bed.Outside[plan.Down], cot: bed.Use.Is == "cot"}
 	if bed.Kind == plan.Frame {
-		w.up = plan.Behind
+		w.up, w.floor = plan.Behind, plan.Length{}
 	}
 	if !w.into(bed, nil) {
 		return &walk{}
@@ -186,10 +192,10 @@ func (w *walk) into(a *plan.Assembly, by []*plan.Placed) bool {
 		switch n := n.(type) {
 		case *plan.Member:
 			if n.Word != "slat" {
-				w.wood = append(w.wood, timber{n, outer(n.Body, by)})
+				w.wood = append(w.wood, timber{Node: n, at: outer(n.Body, by), grain: axisThere(n.Grain, by)})
 			}
 		case *plan.Panel:
-			w.wood = append(w.wood, timber{n, outer(n.Cell, by)})
+			w.wood = append(w.wood, timber{Node: n, at: outer(n.Cell, by)})
 		case *plan.List:
 			w.row(n, by)
 		case *plan.Placed:
@@ -213,12 +219,22 @@ func (w *walk) row(l *plan.List, by []*plan.Placed) {
 		if !ok || m.Word != "slat" {
 			continue
 		}
-		s := timber{m, outer(m.Body, by)}
+		s := timber{Node: m, at: outer(m.Body, by), grain: axisThere(m.Grain, by), low: outer(m.Cell, by)[w.up]}
+		for i, e := range m.Ends {
+			if e != nil && len(e.Mates) > 0 {
+				end := m.Body
+				if i == 1 {
+					end[m.Grain].From = end[m.Grain].To()
+				}
+				end[m.Grain].Size = 0
+				s.held = append(s.held, outer(end, by)[s.grain])
+			}
+		}
 		if !s.at[0].Known() || !s.at[1].Known() || !s.at[2].Known() {
 			return
 		}
 		d.slats = append(d.slats, s)
-		d.along = axisThere(m.Grain, by)
+		d.along = s.grain
 	}
 	if len(d.slats) < 2 {
 		return
@@ -260,4 +276,205 @@ func axisThere(axis plan.Axis, by []*plan.Placed) plan.Axis {
 // overlapping reports whether two extents are known, and share more than a touch.
 func overlapping(a, b plan.Extent) bool {
 	return a.Known() && b.Known() && wood.Under(max(a.From, b.From), min(a.To(), b.To()))
+}
+
+// How a slat is judged by the rules about what carries it.
+var (
+	slatLoad = &Figure{
+		Name: "load", Why: "what presses on the middle of one slat", Basis: Practice,
+		Source: "75 lb (34 kg): a heavy sleeper on three slats", Dim: lang.Weight, Number: 75 * wood.Pound,
+	}
+	slatBend = &Figure{
+		Name: "bend", Why: "how far a slat bends under that at most", Basis: Practice,
+		Source: "1/2 in (13 mm)", Dim: lang.Length, Length: wood.Inch / 2, Metric: 13 * wood.Millimetre,
+	}
+	railSlats = &Figure{
+		Name: "slats", Why: "how many such slats press on the middle of a rail that has no leg", Basis: Practice,
+		Source: "6: two sleepers side by side", Dim: lang.Plain, Number: 6,
+	}
+)
+
+// carriedSlat is a slat, the widest stretch over which nothing carries it, and how stiff it is.
+type carriedSlat struct {
+	*plan.Member
+	long, wide, thick wood.Length  // clear, across the stretch, in the direction of the load
+	idle              *plan.Member // a rail under it that stands on nothing, and is too weak for that
+	stiffness
+	stiff bool // how stiff it is is known
+	cot   bool // of a small child
+}
+
+// carriedSlats ranges over the slats under mattresses of which the plan tells what carries them at two places or
+// more. A slat that is arched is sprung, and bends on purpose.
+func carriedSlats(pass *Pass) iter.Seq[*carriedSlat] {
+	return func(yield func(*carriedSlat) bool) {
+		var fixed map[plan.Node][]any
+		for d := range decks(pass.Plan) {
+			if fixed == nil {
+				fixed = fixedTo(pass.Plan)
+			}
+			legs := map[plan.Node]bool{} // rails that were looked at: whether they stand
+			var last *carriedSlat
+			for _, s := range d.slats {
+				c, ok := d.carry(pass, s, fixed, legs)
+				if !ok {
+					continue
+				}
+				if last != nil && last.Span != c.Span { // of what one line draws, the one with the widest stretch
+					if !yield(last) {
+						return
+					}
+					last = nil
+				}
+				if last == nil || c.long > last.long {
+					last = c
+				}
+			}
+			if last != nil && !yield(last) {
+				return
+			}
+		}
+	}
+}
+
+// fixedTo is what lines of their own fasten to members, both ways.
+func fixedTo(p *plan.Plan) map[plan.Node][]any {
+	to := map[plan.Node][]any{}
+	add := func(a, b plan.Ref[plan.Thing]) {
+		if a.To == nil || b.To == nil {
+			return
+		}
+		if m, ok := a.To.Is.(*plan.Member); ok {
+			to[m] = append(to[m], b.To.Is)
+		}
+	}
+	for _, f := range p.Fixes {
+		add(f.A, f.B)
+		add(f.B, f.A)
+	}
+	return to
+}
+
+// carry finds the widest stretch over which nothing carries a slat; false where the plan does not tell.
+func (d *deck) carry(pass *Pass, s timber, fixed map[plan.Node][]any, legs map[plan.Node]bool) (*carriedSlat, bool) {
+	p, m := pass.Plan, s.Node.(*plan.Member)
+	own := s.at[d.along]
+	if m.Arch.Said() {
+		return nil, false
+	}
+	at := make([]plan.Extent, 0, len(s.held)+2)
+	at = append(at, s.held...)
+	under := d.under(p, s)
+	c := &carriedSlat{Member: m, wide: s.at[d.row].Size, thick: s.at[d.up].Size, cot: d.in.cot}
+	for i, x := range under {
+		e := x.at[d.along]
+		outermost := !wood.Over(e.From, own.From) || !wood.Under(e.To(), own.To()) || len(s.held) == 0 && (i == 0 || i == len(under)-1)
+		if !outermost && !d.stands(pass, x, fixed, legs) {
+			c.idle, _ = x.Node.(*plan.Member)
+			continue
+		}
+		at = append(at, e)
+	}
+	if len(at) < 2 || !d.seen(s, under, fixed) {
+		return nil, false
+	}
+	slices.SortFunc(at, func(a, b plan.Extent) int { return cmp.Compare(a.From, b.From) })
+	to := at[0].To()
+	for _, e := range at[1:] {
+		c.long = max(c.long, e.From-to)
+		to = max(to, e.To())
+	}
+	of := m.Of.Material.To
+	if m.Part.To != nil {
+		of = m.Part.To.Of.Material.To
+	}
+	c.stiffness, c.stiff = stiffnessOf(p, of, c.thick, true)
+	return c, c.long > 0 && c.wide > 0 && c.thick > 0
+}
+
+// under are the things on which a slat lies, from one end of it to the other.
+func (d *deck) under(p *plan.Plan, s timber) (all []timber) {
+	for _, x := range d.in.wood {
+		at := x.at[d.up]
+		touches := at.Placed && (agree(p, at.From, s.at[d.up].To()) || s.low.Known() && agree(p, at.From, s.low.To()))
+		if touches && overlapping(x.at[d.along], s.at[d.along]) && overlapping(x.at[d.row], s.at[d.row]) {
+			all = append(all, x)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b timber) int { return cmp.Compare(a.at[d.along].From, b.at[d.along].From) })
+	return all
+}
+
+// seen reports whether a slat, and the row that it is one of, is fastened to nothing but what it is seen to lie on.
+func (d *deck) seen(s timber, under []timber, fixed map[plan.Node][]any) bool {
+	row := plan.It(s.Node).Row
+	for _, other := range d.slats {
+		if other.Node != s.Node && (row == "" || plan.It(other.Node).Row != row) {
+			continue
+		}
+		for _, to := range fixed[other.Node] {
+			if !slices.ContainsFunc(under, func(x timber) bool { return x.Node == to }) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// stands reports whether a rail under the middle of slats carries them: it stands on a leg, or on anything else between
+// its ends, or it is stiff enough to do without.
+func (d *deck) stands(pass *Pass, rail timber, fixed map[plan.Node][]any, legs map[plan.Node]bool) bool {
+	does, known := legs[rail.Node]
+	if !known {
+		does = d.onLeg(pass.Plan, rail) || d.stiff(pass, rail) || slices.ContainsFunc(fixed[rail.Node], upright)
+		legs[rail.Node] = does
+	}
+	return does
+}
+
+// upright reports whether something that is fastened to a rail may be its leg.
+func upright(thing any) bool {
+	switch t := thing.(type) {
+	case *plan.Part:
+		return true
+	case *plan.Member:
+		return t.Grain == plan.Down
+	}
+	return false
+}
+
+// onLeg reports whether something under a rail, or beside it and reaching below it, carries it between its ends, or it
+// goes down to the floor itself.
+func (d *deck) onLeg(p *plan.Plan, rail timber) bool {
+	low := rail.at[d.up]
+	if d.in.floor.Known() && low.Known() && agree(p, low.To(), d.in.floor.Length) {
+		return true
+	}
+	middle := rail.at[d.row]
+	middle.From, middle.Size = middle.From+middle.Size/4, middle.Size/2
+	touch := func(a, b plan.Extent) bool {
+		return a.Known() && b.Known() && !wood.Over(a.From, b.To()+p.Tape.Tolerance()) && !wood.Over(b.From, a.To()+p.Tape.Tolerance())
+	}
+	return slices.ContainsFunc(d.in.wood, func(x timber) bool {
+		return x.Node != rail.Node && overlapping(x.at[d.row], middle) && touch(x.at[d.along], rail.at[d.along]) &&
+			touch(x.at[d.up], low) && wood.Over(x.at[d.up].To(), low.To())
+	})
+}
+
+// stiff reports whether a rail bends no more than a slat may, from end to end, under the slats that two sleepers press
+// on it.
+func (d *deck) stiff(pass *Pass, rail timber) bool {
+	m, ok := rail.Node.(*plan.Member)
+	if !ok || !rail.at[d.row].Sized || !rail.at[d.along].Sized || !rail.at[d.up].Sized {
+		return false
+	}
+	of := m.Of.Material.To
+	if m.Part.To != nil {
+		of = m.Part.To.Of.Material.To
+	}
+	s, ok := stiffnessOf(pass.Plan, of, rail.at[d.up].Size, rail.grain == d.row)
+	beam := wood.Beam{Span: rail.at[d.row].Size, Wide: rail.at[d.along].Size, Thick: rail.at[d.up].Size, E: s.pascals}
+	subject := plan.PathOf(m)
+	newtons := pass.Number(slatLoad, subject) * wood.Gravity * pass.Number(railSlats, subject)
+	return ok && !wood.Over(beam.Sag(wood.Midpoint, newtons), pass.Length(slatBend, subject))
 }
