@@ -149,6 +149,7 @@ var All = []*Rule{
 	shallowHousing,
 	sheetTurned,
 	sheetUnmeasured,
+	shelfCreeps,
 	shelfSags,
 	shortScrew,
 	sideBreaksAtGroove,

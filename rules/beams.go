@@ -158,6 +158,7 @@ type beam struct {
 	spans       []clearSpan // between what carries it
 	whole       wood.Length // how long it is along that, without what goes into its joints
 	wide, thick wood.Length // across the span, and in the direction of the load
+	along       bool        // its grain runs along the span
 	stiffness
 }
 
@@ -210,7 +211,7 @@ func (b *beams) of(m *plan.Member) (*beam, bool) {
 	}
 	for _, side := range []plan.Side{plan.Upper, plan.Front, plan.Back} {
 		for _, n := range against(m, side) {
-			if c.stiffens(n, side) {
+			if c.stiffens(n, m) {
 				return nil, false
 			}
 		}
@@ -274,7 +275,8 @@ func (b *beams) finish(m *plan.Member, c *carriers) (*beam, bool) {
 		return nil, false
 	}
 	var ok bool
-	made.stiffness, ok = stiffnessOf(b.plan, made.of, made.thick, c.axis == grain)
+	made.along = c.axis == grain
+	made.stiffness, ok = stiffnessOf(b.plan, made.of, made.thick, made.along)
 	return made, ok
 }
 
@@ -363,15 +365,39 @@ func (c *carriers) carries(n plan.Node) bool {
 	return true
 }
 
-// stiffens reports whether something on, before or behind a member may stiffen it or hold it up.
-func (c *carriers) stiffens(n plan.Node, side plan.Side) bool {
+// stiffens reports whether something on, before or behind a member may stiffen it or hold it up: what runs along
+// it, and what stands upright between its ends. A frame before it or behind it does so by what of it lies at its
+// height.
+func (c *carriers) stiffens(n plan.Node, m *plan.Member) bool {
 	switch n := n.(type) {
-	case *plan.Placed:
-		return side != plan.Upper
 	case *plan.Member:
-		return side != plan.Upper || c.along(n) || n.Grain == plan.Down && c.inside(n.Body[c.axis])
+		return c.along(n) || n.Grain == plan.Down && c.inside(n.Body[c.axis])
+	case *plan.Placed:
+		if n.Part.To == nil || n.Part.To.Kind != plan.Frame || n.Turned || n.Flat || n.Mirrored.On || c.axis != plan.Across {
+			return true
+		}
+		for inner := range n.Part.To.Nodes() {
+			if _, deeper := inner.(*plan.Placed); deeper {
+				return true
+			}
+			stick, ok := inner.(*plan.Member)
+			if !ok {
+				continue
+			}
+			across, down := movedBy(stick.Body[plan.Across], n.Cell[plan.Across]), movedBy(stick.Body[plan.Down], n.Cell[plan.Down])
+			if stick.Grain == plan.Down && c.inside(across) || stick.Grain != plan.Down && (!m.Cell[plan.Down].Known() || !down.Known() || shareRoom(down, m.Cell[plan.Down])) {
+				return true
+			}
+		}
 	}
 	return false
+}
+
+// movedBy is a place in something placed, in the assembly round it.
+func movedBy(at, cell plan.Extent) plan.Extent {
+	at.From += cell.From
+	at.Placed = at.Placed && cell.Placed
+	return at
 }
 
 // inside reports whether something stands between the ends.
@@ -456,12 +482,13 @@ type load struct {
 	says     string    // how that comes about
 	at       diag.Span // where the plan says it
 	sag      string    // how little it may sag: fine, case or kitchen
+	taken    bool      // the plan says what is on it, and not how heavy that is
 }
 
 // loadOn is what lies on a beam: what the plan says of it, of the bay that stands on it, or, of a shelf, of its whole assembly.
 // It is false where nobody says it.
 func loadOn(p *plan.Plan, b *beam) (load, bool) {
-	said, holds := b.Load, b.Holds
+	said, holds := saidOn(b.Member)
 	if said == nil && len(holds) == 0 && b.Parent != nil {
 		holds = standingOn(b.Member)
 		if len(holds) == 0 && b.Word == "shelf" {
@@ -489,7 +516,7 @@ func loadOn(p *plan.Plan, b *beam) (load, bool) {
 			l.perMetre = said.On.Value * wide
 			l.says = fmt.Sprintf("%s on %s of depth", onArea(p, said.On.Value), p.Show(b.wide))
 		}
-		return l, l.perMetre > 0
+		return l, l.perMetre > 0 && !math.IsInf(l.perMetre, 0)
 	}
 	newtons := 0.0
 	for _, h := range holds {
@@ -505,6 +532,7 @@ func loadOn(p *plan.Plan, b *beam) (load, bool) {
 		default:
 			books, most := booksLoad.Number*wide*whole, shelfMost.Number*wood.Gravity
 			newtons += min(books, most)
+			l.taken = true
 			l.says = fmt.Sprintf("books, %s on %s x %s", onArea(p, booksLoad.Number), p.Show(b.whole), p.Show(b.wide))
 			if books > most {
 				l.says = fmt.Sprintf("books, %s on a shelf at the most", heft(p, shelfMost.Number))
@@ -571,7 +599,16 @@ func loaded(p *plan.Plan) iter.Seq2[*beam, load] {
 	}
 }
 
+// saidOn is what the plan says of a member that lies on it, or of the part that it is.
+func saidOn(m *plan.Member) (*plan.Load, []*plan.Holds) {
+	if part := m.Part.To; part != nil && m.Load == nil && len(m.Holds) == 0 {
+		return part.Load, part.Holds
+	}
+	return m.Load, m.Holds
+}
+
 // carriesLoad reports whether a plan says that something lies on a member.
 func carriesLoad(m *plan.Member) bool {
-	return m.Load != nil || len(m.Holds) > 0 || m.Parent != nil && (m.Word == "shelf" && (m.In.Load != nil || len(m.In.Holds) > 0) || len(standingOn(m)) > 0)
+	said, holds := saidOn(m)
+	return said != nil || len(holds) > 0 || m.Parent != nil && (m.Word == "shelf" && (m.In.Load != nil || len(m.In.Holds) > 0) || len(standingOn(m)) > 0)
 }

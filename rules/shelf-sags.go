@@ -71,8 +71,8 @@ case rack {
 	Figures: []*Figure{sagFine, sagCase, sagKitchen, sagMost, booksLoad, shelfMost},
 	Check: func(pass *Pass) {
 		for b, l := range loaded(pass.Plan) {
-			if s := sagOf(pass.Plan, b, l); s.over() {
-				reportSag(pass, &s)
+			if s := sagOf(pass, b, l); s.over() {
+				reportSag(pass, s)
 			}
 		}
 	},
@@ -82,32 +82,34 @@ case rack {
 type sagging struct {
 	*beam
 	load
-	plan  *plan.Plan
-	span  clearSpan
-	sags  wood.Length
-	parts float64 // one in how many of its span it may
-	may   wood.Length
+	plan    *plan.Plan
+	span    clearSpan
+	sags    wood.Length
+	creeps  creep
+	parts   float64     // one in how many of its span it may
+	atMost  wood.Length // what it may over any span; 0 where that is not said
+	may     wood.Length
+	staying float64 // one in how many of its span it has to stay below for good
 }
 
-func sagOf(p *plan.Plan, b *beam, l load) sagging {
-	s := sagging{beam: b, load: l, plan: p, span: b.widest(), parts: sagCase.Number}
-	switch l.sag {
+func sagOf(pass *Pass, b *beam, l load) *sagging {
+	s := &sagging{beam: b, load: l, plan: pass.Plan, span: b.widest(), creeps: creepOf(pass, b)}
+	switch subject := plan.PathOf(b.Member); l.sag {
 	case "fine":
 		s.parts = sagFine.Number
+		s.staying = max(s.parts, eyeSees.Number*s.creeps.times)
 	case "kitchen":
-		s.parts = sagKitchen.Number
+		s.parts, s.atMost = pass.Number(sagKitchen, subject), pass.Length(sagMost, subject)
+		s.staying = s.parts
+	default:
+		s.parts, s.staying = sagCase.Number, sagCase.Number
 	}
-	s.sags, s.may = b.sag(s.span.long, b.thick, l.perMetre), s.mayOver(s.span.long)
+	s.sags = b.sag(s.span.long, b.thick, l.perMetre)
+	s.may = wood.Length(float64(s.span.long) / s.parts)
+	if s.atMost > 0 {
+		s.may = min(s.may, s.atMost)
+	}
 	return s
-}
-
-// mayOver is how far it may sag over a span.
-func (s *sagging) mayOver(span wood.Length) wood.Length {
-	may := wood.Length(float64(span) / s.parts)
-	if s.load.sag == "kitchen" {
-		return min(may, sagMost.in(s.plan))
-	}
-	return may
 }
 
 // over reports whether it sags more than it may, by more than a reader could see in the figures.
@@ -116,16 +118,23 @@ func (s *sagging) over() bool {
 }
 
 func reportSag(pass *Pass, s *sagging) {
-	p, m := pass.Plan, s.Member
+	p := pass.Plan
 	f := diag.Finding{
-		Subject: plan.PathOf(m), Span: m.Span,
-		Message: fmt.Sprintf("%s sags %s over a clear span of %s, and may %s: %s", titled(&m.Item), small(p, s.sags), exact(p, s.span.long), small(p, s.may), s.allowed()),
+		Message: fmt.Sprintf("%s sags %s over a clear span of %s, and may %s: %s", titled(&s.Item), small(p, s.sags), exact(p, s.span.long), small(p, s.may), s.allowed()),
 		Working: append(s.working(),
-			diag.Step{Op: diag.Equals, Value: small(p, s.sags), Label: s.sum()},
+			diag.Step{Op: diag.Equals, Value: small(p, s.sags), Label: sagSum},
 			diag.Step{Op: diag.Versus, Value: small(p, s.may), Label: s.allowed()}),
-		Fixes: s.mends(),
 	}
-	if at := standing(m.Span, s.at); at != m.Span {
+	if s.staying > s.parts {
+		f.Working = append(f.Working, diag.Step{Label: fmt.Sprintf("in years it comes to about %s times as far (%s): the mends allow for that", number(s.creeps.times), s.creeps.says)})
+	}
+	s.report(pass, f)
+}
+
+// report adds to a finding where it stands, and what is to be done.
+func (s *sagging) report(pass *Pass, f diag.Finding) {
+	f.Subject, f.Span, f.Fixes = plan.PathOf(s.Member), s.Span, s.mends()
+	if at := standing(s.Span, s.at); at != s.Span {
 		f.Notes = append(f.Notes, diag.Note{Span: at, Message: "what it carries is said here"})
 	}
 	pass.Report(f)
@@ -135,22 +144,26 @@ func reportSag(pass *Pass, s *sagging) {
 func (s *sagging) allowed() string {
 	switch {
 	case s.load.sag == "fine":
-		return "fine work, 1 in 600 of the span"
+		return "fine work, 1 in " + number(s.parts) + " of the span"
 	case s.load.sag != "kitchen":
-		return "casework, 1 in 144 of the span"
-	case s.may == sagMost.in(s.plan):
+		return "casework, 1 in " + number(s.parts) + " of the span"
+	case s.may == s.atMost:
 		return "a kitchen's, at the most"
 	}
-	return "a kitchen's, 1 in 192 of the span"
+	return "a kitchen's, 1 in " + number(s.parts) + " of the span"
 }
 
 // working is what the sum rests on.
 func (s *sagging) working() diag.Working {
 	p := s.plan
+	deep := "thick, t"
+	if s.onEdge() {
+		deep = "deep, t"
+	}
 	w := diag.Working{
 		{Value: p.Show(s.span.long), Label: fmt.Sprintf("clear span L, from %s to %s", s.span.from, s.span.to)},
 		{Value: p.Show(s.wide), Label: "across the span, w"},
-		{Value: p.Show(s.thick), Label: "thick, t"},
+		{Value: p.Show(s.thick), Label: deep},
 		{Value: modulus(p, s.pascals), Label: "stiffness E: " + s.from},
 		{Value: force(p, s.perMetre*s.span.long.Metres()), Label: "on the span, W: " + s.says},
 	}
@@ -160,36 +173,42 @@ func (s *sagging) working() diag.Working {
 	return w
 }
 
-// sum is the formula of the sag.
-func (s *sagging) sum() string { return "sags at once: 5/384 W L³ / (E I), I = w t³ / 12" }
+// sagSum is the formula of the sag.
+const sagSum = "sags at once: 5/384 W L³ / (E I), I = w t³ / 12"
 
-// mends are what would bring the sag down to what it may: thicker, shorter, or stiffened along its front.
+// mends are what would bring the sag down to what it may, for good: thicker, shorter, or stiffened along its front.
 func (s *sagging) mends() (fixes []diag.Fix) {
-	p, long, sags := s.plan, float64(s.span.long), float64(s.sags)
-	over := sags / float64(s.may)
-	if !s.Made.On {
-		thick := p.Show(ladder(p, wood.Length(float64(s.thick)*math.Cbrt(over))))
-		fix := "make it " + thick + " thick"
-		switch {
-		case s.Parent != nil && s.Flat != plan.Down:
-			fix = "make it " + thick + " wide"
-		case s.beam.of.Kind != plan.Solid:
-			fix = "take stuff of the same kind, " + thick + " thick or more"
-		}
-		fixes = append(fixes, diag.Fix{Title: fix})
+	p, long, thick, sags := s.plan, float64(s.span.long), float64(s.thick), float64(s.sags)
+	over := sags * s.staying / long
+	shorter := long / math.Cbrt(over)
+	if s.atMost > 0 {
+		over = max(over, sags/float64(s.atMost))
+		shorter = min(shorter, long/math.Pow(sags/float64(s.atMost), 1.0/4))
 	}
-	shorter := long * math.Cbrt(long/s.parts/sags)
-	if s.load.sag == "kitchen" {
-		shorter = min(shorter, long*math.Pow(float64(sagMost.in(p))/sags, 1.0/4))
+	if thicker := thick * math.Cbrt(over); !s.Made.On && thicker < thickest {
+		size := p.Show(ladder(p, wood.Length(thicker)))
+		switch {
+		case s.onEdge():
+			fixes = append(fixes, diag.Fix{Title: "make it " + size + " wide"})
+		case s.beam.of.Kind == plan.Solid:
+			fixes = append(fixes, diag.Fix{Title: "make it " + size + " thick"})
+		default:
+			fixes = append(fixes, diag.Fix{Title: "take stuff of the same kind, " + size + " thick or more"})
+		}
 	}
 	fixes = append(fixes, diag.Fix{Title: fmt.Sprintf("let something carry it between, so that no clear span is over %s", p.Show(p.Tape.Floor(wood.Length(shorter))))})
-	if s.Board() {
-		// Both bend alike, and nothing is made of the glue between them.
-		deep := ladder(p, wood.Length(float64(s.thick)*math.Cbrt((over-1)*float64(s.wide)/float64(s.thick))))
-		fixes = append(fixes, diag.Fix{Title: fmt.Sprintf("glue a rail of the same stuff, or stiffer, on edge under its front: %s thick and %s deep", p.Show(s.thick), p.Show(deep))})
+	// Both bend alike, and nothing is made of the glue between them.
+	if deep := thick * math.Cbrt((over-1)*float64(s.wide)/thick); s.Board() && deep < thickest {
+		fixes = append(fixes, diag.Fix{Title: fmt.Sprintf("glue a rail of the same stuff, or stiffer, on edge under its front: %s thick and %s deep", p.Show(s.thick), p.Show(ladder(p, wood.Length(deep))))})
 	}
 	return fixes
 }
+
+// thickest is beyond what a mend asks for: a thing is then made otherwise.
+const thickest = float64(wood.Foot)
+
+// onEdge reports whether a member is loaded in its width.
+func (b *beam) onEdge() bool { return b.Parent != nil && b.Flat != plan.Down }
 
 // ladder is a thickness up to the next that a shop planes to: an eighth, or a millimetre.
 func ladder(p *plan.Plan, l wood.Length) wood.Length {

@@ -9,13 +9,13 @@ import (
 
 func useWords() []Word {
 	return []Word{
-		loadWord(InAssembly, "", func(owner any) **Load { return &owner.(*Assembly).Load }),
-		loadWord(InMember, "", func(owner any) **Load { return &memberOf(owner).Load }),
-		loadWord(InDrawer, "15psf", func(owner any) **Load { return &owner.(*Drawer).Load }),
-		holdsWord(InAssembly, func(owner any) *[]*Holds { return &owner.(*Assembly).Holds }),
-		holdsWord(InMember, func(owner any) *[]*Holds { return &memberOf(owner).Holds }),
-		holdsWord(InSpace, func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
-		holdsWord(InDrawer, func(owner any) *[]*Holds { return &owner.(*Drawer).Holds }),
+		loadWord(InAssembly, "what each shelf that is drawn in it carries, spread evenly: on its area, or along its length", "", func(owner any) **Load { return &owner.(*Assembly).Load }),
+		loadWord(InMember, "what lies on it, spread evenly: on its area, or along its length", "", func(owner any) **Load { return &memberOf(owner).Load }),
+		loadWord(InDrawer, "what lies on its bottom", "15psf", func(owner any) **Load { return &owner.(*Drawer).Load }),
+		holdsWord(InAssembly, "what it is for; books stand on each shelf that is drawn in it", func(owner any) *[]*Holds { return &owner.(*Assembly).Holds }),
+		holdsWord(InMember, "what lies or stands on it", func(owner any) *[]*Holds { return &memberOf(owner).Holds }),
+		holdsWord(InSpace, "what stands, hangs or lies in it; books stand on the one board under it", func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
+		holdsWord(InDrawer, "what lies in it", func(owner any) *[]*Holds { return &owner.(*Drawer).Holds }),
 		setWord(),
 		within(Word{
 			Names: names("match"), In: InSet, Opens: InLoad,
@@ -32,10 +32,10 @@ func useWords() []Word {
 	}
 }
 
-func loadWord(in Place, unsaid string, field func(owner any) **Load) Word {
+func loadWord(in Place, doc, unsaid string, field func(owner any) **Load) Word {
 	return Word{
 		Names: names("load"), In: in, Opens: InLoad,
-		Doc:     "what it carries, on its area or along its length",
+		Doc:     doc,
 		Example: "load 40psf sag case",
 		Slots: []Slot{
 			figure("load", "on its area, or along its length", "load 40psf", func(l *Load) *Figure { return &l.On }, lang.Pressure, lang.LineLoad).unnamed().must().or(unsaid),
@@ -58,10 +58,10 @@ func loadWord(in Place, unsaid string, field func(owner any) **Load) Word {
 	}
 }
 
-func holdsWord(in Place, field func(owner any) *[]*Holds) Word {
+func holdsWord(in Place, doc string, field func(owner any) *[]*Holds) Word {
 	return Word{
 		Names: names("holds"), In: in, Opens: InLoad,
-		Doc:     "what it is for",
+		Doc:     doc,
 		Example: "holds mattress 76 x 80 95lb",
 		Slots: []Slot{
 			choice("what", "what stands, hangs or lies there", "holds books", "books clothes mattress", func(h *Holds) *Choice { return &h.What }).unnamed().must(),

@@ -14,21 +14,20 @@ const (
 // longest shelf in whole inches that sags no more than L/144 at 40 and 50 lb/ft2.
 func TestPublishedSpans(t *testing.T) {
 	tests := []struct {
-		name   string
-		moe    float64 // psi
-		thick  Length
-		load   float64 // lb/ft2
-		span   Length
-		within float64 // over L/144; the last two figures of one were rounded in print
+		name  string
+		moe   float64 // psi
+		thick Length
+		load  float64 // lb/ft2
+		span  Length
 	}{
-		{"fir plywood core", 950_000, 3 * Inch / 4, 40, 40, 1},
-		{"fir plywood core", 950_000, 3 * Inch / 4, 50, 37, 1},
-		{"fir plywood core", 950_000, Inch, 40, 53, 1},
-		{"fir plywood core", 950_000, Inch, 50, 49, 1},
-		{"red oak", 1_820_000, 3 * Inch / 4, 40, 49, 1},
-		{"red oak", 1_820_000, 3 * Inch / 4, 50, 46, 1.002}, // 0.3199 against 0.3194
-		{"red oak", 1_820_000, Inch, 40, 66, 1},
-		{"red oak", 1_820_000, Inch, 50, 61, 1},
+		{"fir plywood core", 950_000, 3 * Inch / 4, 40, 40},
+		{"fir plywood core", 950_000, 3 * Inch / 4, 50, 37},
+		{"fir plywood core", 950_000, Inch, 40, 53},
+		{"fir plywood core", 950_000, Inch, 50, 49},
+		{"red oak", 1_820_000, 3 * Inch / 4, 40, 49},
+		{"red oak", 1_820_000, 3 * Inch / 4, 50, 46},
+		{"red oak", 1_820_000, Inch, 40, 66},
+		{"red oak", 1_820_000, Inch, 50, 61},
 	}
 	for _, test := range tests {
 		sag := func(span Length) Length {
@@ -36,7 +35,7 @@ func TestPublishedSpans(t *testing.T) {
 			return b.Sag(Uniform, test.load*pound*(span*Inch).Inches()/12)
 		}
 		limit := func(span Length) float64 { return float64(span*Inch) / 144 }
-		if s := sag(test.span); float64(s) > test.within*limit(test.span) {
+		if s := sag(test.span); float64(s) > limit(test.span) {
 			t.Errorf("%s %v in, %v lb/ft2: %v in sags %.4f", test.name, test.thick.Inches(), test.load, test.span, s.Inches())
 		}
 		if s := sag(test.span + 1); float64(s) <= limit(test.span+1) {
