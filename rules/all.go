@@ -60,6 +60,7 @@ var All = []*Rule{
 	frontNarrowerThanBox,
 	frontWiderThanBox,
 	frontsCollide,
+	frontsMeetWhenHumid,
 	gapesWhenDry,
 	givenTwice,
 	glueTooCold,

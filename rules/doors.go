@@ -4,6 +4,7 @@ package rules
 // through the year.
 
 import (
+	"iter"
 	"math"
 	"slices"
 
@@ -12,13 +13,13 @@ import (
 )
 
 // hungBy reports whether a door has hinges, all of them of kinds whose pin stands still where the
-// plan says it does.
+// plan says it does. Butts hang a leaf that laps its opening in several ways, of which the plan must say one.
 func hungBy(d *plan.Door, kinds ...string) bool {
 	for _, use := range d.Hinges {
 		if use.Hinge == nil || !slices.Contains(kinds, use.Hinge.Kind.Is) {
 			return false
 		}
-		if use.Hinge.Kind.Is == "butt" && !use.Proud.Known() && !use.Hinge.Knuckle.Known() {
+		if use.Hinge.Kind.Is == "butt" && !use.Proud.Known() && (d.Fit.Kind.Is == "overlay" || !use.Hinge.Knuckle.Known()) {
 			return false
 		}
 	}
@@ -53,6 +54,20 @@ func freeGap(d *plan.Door, edge plan.Side) (wood.Length, bool) {
 		return 0, false
 	}
 	return gap, true
+}
+
+// nearestBeside is the nearest front beside an edge of a leaf that laps its opening; false where the leaf is inset, or no
+// front is beside it.
+func nearestBeside(d *plan.Door, edge plan.Side) (nearest plan.Beside, ok bool) {
+	if d.Fit.Kind.Is != "overlay" || !closed(&d.Item) {
+		return nearest, false
+	}
+	for b := range plan.FrontsBeside(d, edge) {
+		if !ok || b.Apart < nearest.Apart {
+			nearest, ok = b, true
+		}
+	}
+	return nearest, ok
 }
 
 // yearly is how much the leaves at a gap grow from the day that they are made to one end of the year;
@@ -92,7 +107,7 @@ func yearly(p *plan.Plan, d *plan.Door, edge plan.Side, humid bool, paper *plan.
 // pin. A bevel takes that corner back.
 func freeWants(s plan.Swing, bevel float64) wood.Length {
 	wide, thick, proud := float64(s.Wide+s.Out), float64(s.Thick), float64(s.Proud)
-	x, y := wide-thick*math.Tan(bevel*math.Pi/180), thick+proud
+	x, y := wide-thick*math.Tan(bevel*math.Pi/180), max(0, thick+proud)
 	reach := math.Hypot(x, y)
 	if proud > 0 {
 		reach = math.Sqrt(x*x + thick*thick + 2*thick*proud)
@@ -105,7 +120,7 @@ func clearingBevel(s plan.Swing, gap wood.Length) float64 {
 	wide, thick, proud := float64(s.Wide+s.Out), float64(s.Thick), float64(s.Proud)
 	within := math.Pow(wide+float64(gap), 2) - thick*thick - 2*thick*proud
 	if proud < 0 {
-		within = math.Pow(wide+float64(gap), 2) - math.Pow(thick+proud, 2)
+		within = math.Pow(wide+float64(gap), 2) - math.Pow(max(0, thick+proud), 2)
 	}
 	return math.Atan2(wide-math.Sqrt(max(0, within)), thick) * 180 / math.Pi
 }
@@ -117,4 +132,51 @@ func hingeWants(s plan.Swing) wood.Length {
 		return 0
 	}
 	return wood.Length(math.Round(math.Hypot(float64(s.Out), float64(s.Proud)))) + s.Out
+}
+
+// hingeReaches is how far a leaf reaches beyond its hinge edge while it turns so far, behind the faces of the
+// fronts beside it: with its front corner; where that is before them with its edge, and past a right angle with its face.
+func hingeReaches(s plan.Swing, degrees float64) wood.Length {
+	farthest := wood.Length(0)
+	for turned := range openingTo(min(degrees, 175)) { // farther on, it would lie before them
+		x, y := s.Corner(0, 0, turned)
+		switch slope := math.Tan(turned * math.Pi / 180); {
+		case y >= 0 && turned > 90:
+			x += wood.Length(float64(y) / slope)
+		case y < 0 && turned < 90:
+			x -= wood.Length(max(float64(y)*slope, float64(x)))
+		case y < 0:
+			continue
+		}
+		farthest = max(farthest, -x)
+	}
+	return farthest
+}
+
+// backDigs is how far the back of a leaf that laps its case turns into the edge of the case until it stands at a right
+// angle to it. The outer face of the case is so far in from the hinge edge.
+func backDigs(s plan.Swing, from wood.Length) wood.Length {
+	deepest := 0.0
+	for turned := range openingTo(89.5) { // at 90 it lies beside the case, or not
+		x, y := s.Corner(0, s.Thick, turned)
+		deep := float64(y - s.Thick)
+		if x < from { // beside the case: farther on, the back passes its outer corner
+			deep -= float64(from-x) * math.Tan(turned*math.Pi/180)
+		}
+		deepest = max(deepest, deep)
+	}
+	return wood.Length(math.Round(deepest))
+}
+
+// openingTo ranges over the degrees through which a leaf turns, up to the last.
+func openingTo(degrees float64) iter.Seq[float64] {
+	return func(yield func(float64) bool) {
+		const step = 0.5
+		for turned := step; turned < degrees; turned += step {
+			if !yield(turned) {
+				return
+			}
+		}
+		yield(degrees)
+	}
 }

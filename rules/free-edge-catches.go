@@ -18,7 +18,8 @@ that corner swings out past the gap; a thick and narrow leaf meets what it close
 Plane a bevel towards the back of the free edge and say "bevel 3deg", or make the gap there wider. The rule works out how far the corner
 reaches, from where the pin stands: half the knuckle in front of the face and over the middle of the gap, unless the plan says
 otherwise. Where the plan states how humid it gets, it asks again when the leaf has grown, all of it towards the free edge, since
-the hinges hold the other: then it warns. Hinges whose pin wanders, cups and barrels, are left alone.`,
+the hinges hold the other: then it warns. Hinges whose pin wanders, cups and barrels, are left alone; so are butts of a leaf that laps its
+case, unless the plan says how far "proud" their pin is. Such a leaf is held against the front beside it.`,
 	Sources: `The reach of a corner is geometry. The usual bevel, 1/8 in 2 1/4 or 3/32 in 2 1/4 at each leaf: Building Trades Pocketbook, "Doors",
 before 1910.`,
 	Sound: `A door of usual width, with 1/16 at its edge; a thick and narrow one with a bevel; a pair that is bevelled or rebated where it
@@ -65,6 +66,13 @@ func checkFreeEdge(pass *Pass, d *plan.Door) {
 	}
 	edge := s.Hinge.Opposite()
 	gap, bounded := freeGap(d, edge)
+	grows := func(paper *plan.Paper) (wood.Length, bool) { return yearly(p, d, edge, true, paper) }
+	if beside, ok := nearestBeside(d, edge); ok {
+		gap, bounded = beside.Apart, true
+		grows = func(paper *plan.Paper) (wood.Length, bool) {
+			return growsBetween(p, d, d.Edges[edge], beside, paper)
+		}
+	}
 	wants := freeWants(s, d.Bevel.Or(0))
 	if !bounded || gap <= 0 || s.Wide <= 0 || s.Thick <= 0 {
 		return
@@ -80,8 +88,8 @@ func checkFreeEdge(pass *Pass, d *plan.Door) {
 		Minus(s.Wide+s.Out, "to the free edge").Equals("wanted")
 	f := diag.Finding{Subject: plan.PathOf(d), Span: d.Span}
 	left := gap
-	if grows, known := yearly(p, d, edge, true, p.Paper()); known && grows > 0 && !binds(pass, d, edge.Axis()) {
-		left -= grows
+	if g, known := grows(p.Paper()); known && g > 0 && p.Climate.Humid.Moisture.How != plan.Default && !bindsAt(pass, d, edge, gap-g) {
+		left -= g
 	}
 	switch {
 	case wood.Under(gap, wants):
@@ -89,7 +97,7 @@ func checkFreeEdge(pass *Pass, d *plan.Door) {
 		f.Message = fmt.Sprintf("%s wants %s at its free edge to turn in, and its gap is %s: its back corner catches", titled(it), exact(p, wants), p.Show(gap))
 	case wood.Under(left, wants):
 		paper.Start(gap, "gap at the free edge")
-		yearly(p, d, edge, true, paper)
+		grows(paper)
 		paper.Equals("left at its most humid")
 		f.Severity = diag.Warning
 		f.Message = fmt.Sprintf("%s wants %s at its free edge to turn in, and %s is left there of %s when it is most humid: its back corner catches",
@@ -123,6 +131,15 @@ func pinStands(p *plan.Plan, s plan.Swing) string {
 		return p.Show(-s.Proud) + " behind the face"
 	}
 	return p.Show(s.Proud) + " in front of the face"
+}
+
+// bindsAt reports whether a leaf grows until it binds, or nearly, or meets the front beside it, so that this is said
+// already.
+func bindsAt(pass *Pass, d *plan.Door, edge plan.Side, left wood.Length) bool {
+	if d.Fit.Kind.Is == "overlay" {
+		return wood.Under(left, pass.Length(bindSpare, plan.PathOf(d)))
+	}
+	return binds(pass, d, edge.Axis())
 }
 
 // binds reports whether a leaf grows until it binds, or nearly, so that this is said already.

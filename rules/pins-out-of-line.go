@@ -15,7 +15,7 @@ var pinsOutOfLine = &Rule{
 its screws loose.
 
 Take hinges of one knuckle, or say the same "proud" and "out" of all of them. A pin of which nothing is said stands half its knuckle in
-front of the face and over the middle of the gap.`,
+front of the face and over the middle of the gap; of a door that laps its opening, in line with its back and half the knuckle beyond its edge.`,
 	Sources: `That all pins stand in one line: W. Fairham, Woodwork Joints, the hinged joint. The 1/64 is the tolerance of a tape.`,
 	Sound:   `Three hinges of one sort; two sorts whose knuckles are alike; a thicker knuckle that is set back by what it is thicker.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
@@ -41,21 +41,21 @@ case cupboard {
 		p := pass.Plan
 		for d := range plan.AllOf[*plan.Door](p) {
 			var first *plan.HardwareUse
-			var proud, out wood.Length
+			var one plan.Pin
 			for _, use := range d.Hinges {
-				itsProud, itsOut, known := pinOf(d, use)
+				pin, known := pinOf(d, use)
 				switch {
 				case !known:
 					continue
 				case first == nil:
-					first, proud, out = use, itsProud, itsOut
+					first, one = use, pin
 					continue
-				case !wood.Over(max((itsProud-proud).Abs(), (itsOut-out).Abs()), p.Tape.Tolerance()):
+				case !wood.Over(max((pin.Proud-one.Proud).Abs(), (pin.Out-one.Out).Abs()), p.Tape.Tolerance()):
 					continue
 				}
-				off, where, sheet := itsProud-proud, "in front of the face", p.Paper().Start(itsProud, "pin of "+use.Name+", in front of the face").Minus(proud, "pin of "+first.Name)
-				if (itsOut - out).Abs() > off.Abs() {
-					off, where, sheet = itsOut-out, "beyond the edge", p.Paper().Start(itsOut, "pin of "+use.Name+", beyond the edge").Minus(out, "pin of "+first.Name)
+				off, where, sheet := pin.Proud-one.Proud, "in front of the face", p.Paper().Start(pin.Proud, "pin of "+use.Name+", in front of the face").Minus(one.Proud, "pin of "+first.Name)
+				if (pin.Out - one.Out).Abs() > off.Abs() {
+					off, where, sheet = pin.Out-one.Out, "beyond the edge", p.Paper().Start(pin.Out, "pin of "+use.Name+", beyond the edge").Minus(one.Out, "pin of "+first.Name)
 				}
 				pass.Report(diag.Finding{
 					Subject: plan.PathOf(d), Span: use.Span,
@@ -70,28 +70,10 @@ case cupboard {
 	},
 }
 
-// pinOf is where the pin of a butt, knife or pivot hinge stands to its leaf: in front of its face and beyond its
-// edge, as far as the hinges of one door may differ.
-func pinOf(d *plan.Door, use *plan.HardwareUse) (proud, out wood.Length, known bool) {
-	hung, turns := d.Hung()
-	h := use.Hinge
-	if !turns || h == nil || !d.Edges[hung].Less.Known() {
-		return 0, 0, false
+// pinOf is where the pin of a hinge stands, as far as the hinges of one door may differ.
+func pinOf(d *plan.Door, use *plan.HardwareUse) (plan.Pin, bool) {
+	if use.Hinge == nil || use.Hinge.Kind.Is == "" || use.Hinge.Kind.Is == "butt" && !use.Proud.Known() && !use.Hinge.Knuckle.Known() {
+		return plan.Pin{}, false
 	}
-	out = d.Edges[hung].Less.Length / 2
-	switch h.Kind.Is {
-	case "butt":
-		if !use.Proud.Known() && !h.Knuckle.Known() {
-			return 0, 0, false
-		}
-		proud = use.Proud.Or(h.Knuckle.Length / 2).Length
-	case "knife", "pivot":
-		if !h.Pin.Across.Known() || !h.Pin.Deep.Known() {
-			return 0, 0, false
-		}
-		proud, out = -h.Pin.Deep.Length, -h.Pin.Across.Length
-	default:
-		return 0, 0, false
-	}
-	return proud, use.Out.Or(out).Length, true
+	return d.Pin(use)
 }

@@ -89,3 +89,43 @@ func TestSwingsByHand(t *testing.T) {
 		t.Error("the usual bevel does not clear")
 	}
 }
+
+// TestLapsTurnAsSimulated turns leaves that lap their case step by step, and looks how far a point of theirs comes into the
+// case behind them, and how far beyond their hinge edge behind the faces of their neighbours.
+func TestLapsTurnAsSimulated(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		thick := rapid.Float64Range(0.5, 1.25).Draw(t, "thick")
+		s := swingIn(rapid.Float64Range(4, 20).Draw(t, "wide"), thick,
+			-thick*rapid.SampledFrom([]float64{0.25, 0.5, 0.9, 1}).Draw(t, "behind"),
+			rapid.SampledFrom([]float64{-1.0 / 2, -1.0 / 4, 0, 1.0 / 8, 1}).Draw(t, "out"), -0.75)
+		from := wood.Inch * wood.Length(rapid.IntRange(0, 8).Draw(t, "from")) / 16
+		opens := float64(rapid.IntRange(60, 130).Draw(t, "opens"))
+		var digs, reaches float64
+		const steps, along = 260, 60
+		for step := range steps + 1 {
+			turned := opens * float64(step) / steps
+			for i := range along + 1 {
+				part := float64(i) / along
+				near := wood.Length(part * float64(min(s.Wide, 3*s.Thick)))
+				for _, at := range [][2]wood.Length{{near, 0}, {near, s.Thick}, {0, wood.Length(part * float64(s.Thick))}} {
+					x, y := s.Corner(at[0], at[1], turned)
+					if x >= from && turned < 89.6 {
+						digs = max(digs, float64(y-s.Thick))
+					}
+					if y >= 0 {
+						reaches = max(reaches, -float64(x))
+					}
+				}
+			}
+		}
+		if opens < 90 { // a leaf is taken to open so far
+			digs = float64(backDigs(s, from))
+		}
+		if got := float64(backDigs(s, from)); math.Abs(got-digs) > float64(wood.Inch)/100 {
+			t.Errorf("digs %.4f, by turning it %.4f: %+v, from %d", got/float64(wood.Inch), digs/float64(wood.Inch), s, from)
+		}
+		if got := float64(hingeReaches(s, opens)); math.Abs(got-reaches) > float64(wood.Inch)/50 {
+			t.Errorf("reaches %.4f, by turning it %.4f: %+v, %g", got/float64(wood.Inch), reaches/float64(wood.Inch), s, opens)
+		}
+	})
+}

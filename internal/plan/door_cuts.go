@@ -146,6 +146,13 @@ func (c *cutter) hinge(d *Door, use *HardwareUse, hung Side) {
 			c.leaf(d, use, hung, cutting{kind: CutHingeBore, enters: hung, round: true}, begin(h.Deep), box)
 		case "butt":
 			box[axis] = about(along, h.High)
+			if d.Fit.Kind.Is == "overlay" { // between the back of the leaf and the edge of the case
+				if use.Gain.Known() {
+					box[Behind] = stretch(less(d.Thick(), use.Gain), use.Gain)
+					c.leaf(d, use, hung, cutting{kind: CutGain, enters: Back, open: []Side{hung}}, begin(less(half(h.Wide), half(h.Knuckle))), box)
+				}
+				continue
+			}
 			leaf := less(half(h.Wide), or(use.Proud, half(h.Knuckle))) // from the front
 			box[Behind] = begin(leaf)
 			gap := d.Edges[hung].Less

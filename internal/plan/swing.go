@@ -18,8 +18,7 @@ type Swing struct {
 	Opens Figure      // degrees; unknown where nothing says
 }
 
-// Swing is how a door turns about the pin of a butt, knife or pivot hinge; a pin that is not placed stands
-// over the middle of the gap, half a knuckle in front of the face. It is false for a door that does not
+// Swing is how a door turns about the pin of a butt, knife or pivot hinge. It is false for a door that does not
 // turn, or of which a size is not known, and for hinges that have no fixed pin: cups and barrels.
 func (d *Door) Swing() (Swing, bool) {
 	return d.swing(d.Thick(), d.Size[hinged[d.Hang.Is].Axis()])
@@ -33,27 +32,67 @@ func (d *Door) swing(thick, wide Length) (Swing, bool) {
 	}
 	s := Swing{
 		Hinge: hung, Thick: thick.Length, Wide: wide.Length, Gap: gap.Length, Free: free.Length,
-		Opens: d.OpensTo(), Out: gap.Length / 2,
+		Opens: d.OpensTo(),
 	}
+	s.Proud, s.Out = d.unsaidPin(0, thick.Length)
 	for _, use := range d.Hinges {
-		h := use.Hinge
-		if h == nil {
+		if use.Hinge == nil {
 			continue
 		}
-		switch h.Kind.Is {
-		case "cup", "barrel":
+		pin, known := d.pin(use, thick)
+		if !known {
 			return Swing{}, false
-		case "knife", "pivot":
-			if !h.Pin.Across.Known() || !h.Pin.Deep.Known() {
-				return Swing{}, false
-			}
-			s.Out, s.Proud = -h.Pin.Across.Length, -h.Pin.Deep.Length
-		default:
-			s.Proud = use.Proud.Or(h.Knuckle.Length / 2).Length
 		}
-		s.Out = use.Out.Or(s.Out).Length
+		s.Proud, s.Out = pin.Proud, pin.Out
 	}
 	return s, true
+}
+
+// Pin is where the pin of a hinge stands to its leaf.
+type Pin struct {
+	Proud wood.Length // in front of the face; below zero, behind it
+	Out   wood.Length // beyond the hinge edge; below zero, within the leaf
+}
+
+// Pin is where the pin of a butt, a knife or a pivot hinge of a door stands; false where that is not known, or
+// it does not stand still.
+func (d *Door) Pin(use *HardwareUse) (Pin, bool) {
+	hung, turns := hinged[d.Hang.Is]
+	if !turns || use.Hinge == nil || !d.Edges[hung].Less.Known() {
+		return Pin{}, false
+	}
+	return d.pin(use, d.Thick())
+}
+
+func (d *Door) pin(use *HardwareUse, thick Length) (Pin, bool) {
+	var pin Pin
+	switch h := use.Hinge; h.Kind.Is {
+	case "cup", "barrel":
+		return Pin{}, false
+	case "knife", "pivot":
+		if !h.Pin.Across.Known() || !h.Pin.Deep.Known() {
+			return Pin{}, false
+		}
+		pin = Pin{-h.Pin.Deep.Length, -h.Pin.Across.Length}
+	default:
+		if d.Fit.Kind.Is == "overlay" && !thick.Known() {
+			return Pin{}, false
+		}
+		pin.Proud, pin.Out = d.unsaidPin(h.Knuckle.Length, thick.Length)
+		pin.Proud = use.Proud.Or(pin.Proud).Length
+	}
+	pin.Out = use.Out.Or(pin.Out).Length
+	return pin, true
+}
+
+// unsaidPin is where the pin of a butt is taken to stand: half its knuckle in front of the face and over the
+// middle of the gap; of an overlay, whose hinges lie between its back and the edge of the case, in line with its back and
+// half the knuckle beyond its edge.
+func (d *Door) unsaidPin(knuckle, thick wood.Length) (proud, out wood.Length) {
+	if d.Fit.Kind.Is == "overlay" {
+		return -thick, knuckle / 2
+	}
+	return knuckle / 2, d.Edges[hinged[d.Hang.Is]].Less.Length / 2
 }
 
 // OpensTo is how far a door or a lid opens, in degrees: as it says, else as its hinge does.

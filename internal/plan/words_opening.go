@@ -329,8 +329,8 @@ func hardwareUseWord(word string, in Place) Word {
 		slots = append(slots,
 			length("gain", "let into the door", "gain 3/64", func(u *HardwareUse) *Length { return &u.Gain }),
 			length("case", "let into the case", "case 3/64", func(u *HardwareUse) *Length { return &u.CaseIn }),
-			length("proud", "of the pin, before the face of the door", "proud 1/8", func(u *HardwareUse) *Length { return &u.Proud }).or("half its knuckle"),
-			length("out", "of the pin, beyond the edge of the door", "out 1/32", func(u *HardwareUse) *Length { return &u.Out }).or("half the reveal"),
+			length("proud", "of the pin, before the face of the door", "proud 1/8", func(u *HardwareUse) *Length { return &u.Proud }).or("half its knuckle; of an overlay its back"),
+			length("out", "of the pin, beyond the edge of the door", "out 1/32", func(u *HardwareUse) *Length { return &u.Out }).or("half the reveal; of an overlay half its knuckle"),
 			length("rim", "from the edge of the door to the edge of the bore", "rim 4mm", func(u *HardwareUse) *Length { return &u.Rim }),
 		)
 	case "handle", "rod":
