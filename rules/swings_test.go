@@ -101,19 +101,24 @@ func TestLapsTurnAsSimulated(t *testing.T) {
 		from := wood.Inch * wood.Length(rapid.IntRange(0, 8).Draw(t, "from")) / 16
 		opens := float64(rapid.IntRange(60, 130).Draw(t, "opens"))
 		var digs, reaches float64
-		const steps, along = 260, 60
+		const steps, along = 260, 40
 		for step := range steps + 1 {
 			turned := opens * float64(step) / steps
-			for i := range along + 1 {
-				part := float64(i) / along
-				near := wood.Length(part * float64(min(s.Wide, 3*s.Thick)))
-				for _, at := range [][2]wood.Length{{near, 0}, {near, s.Thick}, {0, wood.Length(part * float64(s.Thick))}} {
-					x, y := s.Corner(at[0], at[1], turned)
-					if x >= from && turned < 89.6 {
-						digs = max(digs, float64(y-s.Thick))
+			far := min(s.Wide, 3*s.Thick)
+			for _, edge := range [][2][2]wood.Length{{{0, 0}, {s.Wide, 0}}, {{0, s.Thick}, {far, s.Thick}}, {{0, 0}, {0, s.Thick}}} {
+				var x, y float64
+				for i := range wood.Length(along + 1) {
+					wasX, wasY := x, y
+					atX, atY := s.Corner(edge[0][0]+(edge[1][0]-edge[0][0])*i/along, edge[0][1]+(edge[1][1]-edge[0][1])*i/along, turned)
+					x, y = float64(atX), float64(atY)
+					if atX >= from && turned < 89.6 {
+						digs = max(digs, y-float64(s.Thick))
 					}
 					if y >= 0 {
-						reaches = max(reaches, -float64(x))
+						reaches = max(reaches, -x)
+					}
+					if i > 0 && (y < 0) != (wasY < 0) { // it passes the faces between the two
+						reaches = max(reaches, -(wasX + (x-wasX)*wasY/(wasY-y)))
 					}
 				}
 			}
