@@ -172,6 +172,12 @@ func overlap(a, b Extent) bool {
 // replaces it.
 func (r *resolver) jointAt(m *Member, e *End) *Joint {
 	said := jointSaid{member: m.Joint, assembly: m.In.Joint}
+	if m.Word == "lid" {
+		said.assembly = nil // it opens, and is joined to nothing unless it says so itself
+	}
+	if over, ok := e.Faces.(*Member); ok && over.Word == "lid" {
+		said.member, said.assembly = nil, nil
+	}
 	for _, j := range m.EndJoints {
 		if j.End.Is == e.Side.String() {
 			said.edge = j.Joint

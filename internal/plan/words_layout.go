@@ -131,7 +131,7 @@ func (r *resolver) railInNoList(at diag.Span) {
 
 // lidWord is a board that also takes what a door takes.
 func lidWord() Word {
-	w := memberWord("lid", "a level board that opens; as thick as its material, and as deep as its cell", InList)
+	w := memberWord("lid", "a level board that opens, and that no joint holds unless it says so itself; as thick as its material, and as deep as its cell", InList)
 	w.Opens |= InLid
 	door := slices.DeleteFunc(doorSlots(), func(s Slot) bool { return s.Name == "leaf" || w.Setting(s.Name) != nil })
 	w.Slots = append(w.Slots, lifted(door, func(m *Member) **Door { return &m.Lid })...)
