@@ -25,8 +25,8 @@ var climates = []struct{ name, text string }{
 }
 
 var (
-	aClimate = regexp.MustCompile(`(?m)^climate \{[^}]*\}.*$`)
-	measured = regexp.MustCompile(`\bat [0-9.]+%`) // wood that belongs to the climate that it was measured in
+	aClimate = regexp.MustCompile(`(?m)^climate \{(?:[^{}]|\{[^{}]*\})*\}.*$`) // one with a house in it has braces of its own
+	measured = regexp.MustCompile(`\bat [0-9.]+%`)                             // wood that belongs to the climate that it was measured in
 )
 
 func TestSoundInOtherClimates(t *testing.T) {
@@ -41,7 +41,7 @@ func TestSoundInOtherClimates(t *testing.T) {
 				if err != nil {
 					t.Fatal(err)
 				}
-				if !aClimate.Match(text) || measured.Match(text) || strings.Contains(string(text), "house {") {
+				if !aClimate.Match(text) || measured.Match(text) {
 					continue
 				}
 				for _, c := range climates {

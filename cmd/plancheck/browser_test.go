@@ -58,7 +58,7 @@ func TestReviewInABrowser(t *testing.T) {
 	if err := os.WriteFile(script, []byte(audit), 0o600); err != nil {
 		t.Fatal(err)
 	}
-	for _, plan := range []string{"cabinet/slips", "wardrobe/sound", "desk/sound"} {
+	for _, plan := range []string{"cabinet/slips", "wardrobe/sound", "desk/sound", "bed/slips"} {
 		t.Run(plan, func(t *testing.T) {
 			page := filepath.Join(folder, "review.html")
 			if code, _, said := command(t, "", "review", "../../fixtures/projects/"+plan+".plan", "-o", page); code == failed {

@@ -16,7 +16,9 @@ func (r *resolver) meetPanel(p *Panel) {
 	for side := Left; side <= Lower; side++ {
 		e := r.end(p, side)
 		if p.Word == "back" && !e.Free {
-			e.Joint = r.joined(e, jointSaid{edge: p.Joint, assembly: p.In.Joint})
+			if !e.underLid() {
+				e.Joint = r.joined(e, jointSaid{edge: p.Joint, assembly: p.In.Joint})
+			}
 			e.Adds = r.adds(e)
 		}
 		p.Edges[side] = e
@@ -175,7 +177,7 @@ func (r *resolver) jointAt(m *Member, e *End) *Joint {
 	if m.Word == "lid" {
 		said.assembly = nil // it opens, and is joined to nothing unless it says so itself
 	}
-	if over, ok := e.Faces.(*Member); ok && over.Word == "lid" {
+	if e.underLid() {
 		said.member, said.assembly = nil, nil
 	}
 	for _, j := range m.EndJoints {
@@ -184,6 +186,12 @@ func (r *resolver) jointAt(m *Member, e *End) *Joint {
 		}
 	}
 	return r.joined(e, said)
+}
+
+// underLid reports whether an end or an edge meets a lid, which opens.
+func (e *End) underLid() bool {
+	m, ok := e.Faces.(*Member)
+	return ok && m.Word == "lid"
 }
 
 // jointSaid is what is said of a joint, the most particular first, and what its unsaid

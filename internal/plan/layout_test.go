@@ -69,15 +69,16 @@ case b { of ply ; wide 30 ; high 20 ; deep 16 ; joint dado deep 1/4
 		{
 			name: "a lid opens, and no joint of the chest holds it",
 			text: `case chest { of ply ; wide 30 ; high 20 ; deep 16 ; joint housing deep 1/4
-  down { lid cover ; across { side left ; behind { front fascia ; open ; front rear } ; side right } ; bottom floor }
+  down { lid cover ; across { side left ; behind { front fascia ; open ; back rear { of ply ; joint rabbet 1/2 x 3/8 } } ; side right } ; bottom floor }
 }
 case box { of ply ; wide 30 ; high 20 ; deep 16 ; joint housing deep 1/4
   across { side left ; down { lid inset ; across { open ; divider one { end upper joint dado deep 1/8 } ; open } ; bottom floor } ; side right }
 }`,
 			sizes: byHand{
-				"chest.left": "18 3/4 x 16 x 3/4", // 20 - 2 x 3/4, and 1/4 into the floor
-				"box.inset":  "28 1/2 x 16 x 3/4", // 30 - 2 x 3/4
-				"box.one":    "18 7/8 x 16 x 3/4", // 20 - 2 x 3/4, 1/8 as it says itself, and 1/4 into the floor
+				"chest.left": "18 3/4 x 16 x 3/4",         // 20 - 2 x 3/4, and 1/4 into the floor
+				"chest.rear": "29 15/32 x 18 31/32 x 3/4", // 30 - 2 x 3/4 + 2 x 1/2 - 1/32; 20 - 2 x 3/4 + 1/2 - 1/32, into the floor
+				"box.inset":  "28 1/2 x 16 x 3/4",         // 30 - 2 x 3/4
+				"box.one":    "18 7/8 x 16 x 3/4",         // 20 - 2 x 3/4, 1/8 as it says itself, and 1/4 into the floor
 			},
 		},
 		{

@@ -1,6 +1,6 @@
 package plan_test
 
-// Five whole pieces, every size of which was worked out by hand: each sum stands beside
+// Six whole pieces, every size of which was worked out by hand: each sum stands beside
 // its size. Members and parts are long (with the grain) x wide x thick; assemblies and
 // openings wide x high x deep; a door's leaf wide x high.
 
@@ -20,7 +20,7 @@ type byHand map[string]string
 func TestProjectSizes(t *testing.T) {
 	for project, want := range map[string]byHand{
 		"cabinet": cabinetByHand, "table": tableByHand, "wardrobe": wardrobeByHand, "desk": deskByHand,
-		"sideboard": sideboardByHand,
+		"sideboard": sideboardByHand, "bed": bedByHand,
 	} {
 		t.Run(project, func(t *testing.T) {
 			p := resolveProject(t, project)
@@ -301,6 +301,78 @@ var sideboardByHand = byHand{
 	"carcass.rear":        "59.2062 x 29 31/32 x 0.2362", // 58.48744 + 2 x 3/8 - 1/32; 30 - 1/32
 	"carcass.left-door":   "29.1031 x 28.2999",           // (58.48744 - 3 x 3/32) / 2; 28.48744 - 2 x 3/32
 	"carcass.right-door":  "29.1031 x 28.2999",
+}
+
+// Between head and foot are 2140 - 2 x 60 = 2020, between the rails 980 - 2 x 30 = 920. The head has 900 - 60 - 90 - 90 - 200
+// = 460 between its rails, and (860 - 2 x 70) / 3 = 240 between its muntins; the foot 520 - 40 - 90 - 90 - 180 = 120. The
+// chest has 980 - 2 x 18 = 944 between its sides and 520 - 2 x 18 = 484 between lid and floor, which the deck parts into two of
+// (484 - 18) / 2 = 233. Beside the drawer's 460 and the divider, 466 are left for the flap.
+var bedByHand = byHand{
+	"bed":            "2140 x 900 x 980", // stated
+	"bed.near":       "2020 x 150 x 30",  // hooks add nothing
+	"bed.far":        "2020 x 150 x 30",
+	"bed.inside":     "2020 x 560 x 920",
+	"bed.near-cleat": "2020 x 25 x 30",
+	"bed.far-cleat":  "2020 x 25 x 30",
+	"bed.tie":        "920 x 35 x 60", // knobs add nothing
+	"bed.lath-1":     "914 x 70 x 20", // stated: they lie loose
+	"bed.lath-2":     "914 x 70 x 20",
+	"bed.lath-3":     "914 x 70 x 20",
+	"bed.lath-4":     "914 x 70 x 20",
+	"bed.lath-5":     "914 x 70 x 20",
+	"bed.lath-6":     "914 x 70 x 20",
+	"bed.lath-7":     "914 x 70 x 20",
+	"bed.lath-8":     "914 x 70 x 20",
+	"bed.lath-9":     "914 x 70 x 20",
+	"bed.lath-10":    "914 x 70 x 20",
+	"bed.lath-11":    "914 x 70 x 20",
+	"bed.lath-12":    "914 x 70 x 20",
+	"bed.lath-13":    "914 x 70 x 20",
+	"bed.lath-14":    "914 x 70 x 20",
+	"bed.lath-15":    "914 x 70 x 20",
+
+	"head-frame":          "980 x 900 x 60",
+	"head-frame.near":     "900 x 60 x 60",
+	"head-frame.far":      "900 x 60 x 60",
+	"head-frame.crest":    "940 x 90 x 28", // 980 - 2 x 60 + 2 x 40
+	"head-frame.low":      "940 x 90 x 28",
+	"head-frame.muntin-1": "540 x 70 x 28", // 460 + 2 x 40
+	"head-frame.muntin-2": "540 x 70 x 28",
+	// Between the groove bottoms are 240 + 2 x 10 = 260. Ash moves 0.00169 a point; from 9.3 % it gains 1.7 points and loses 2.3.
+	// Widest (260 - 0.8) / 1.0029 = 258.4, narrowest (260 - 2 x (10 - 3.2)) / (1 - 0.0039) = 247.3; the middle is 252.9, and
+	// 252 the mark below.
+	"head-frame.field-1": "479 x 252 x 14", // 460 + 2 x 10 - 1
+	"head-frame.field-2": "479 x 252 x 14",
+	"head-frame.field-3": "479 x 252 x 14",
+
+	"foot-frame":       "980 x 520 x 60",
+	"foot-frame.near":  "520 x 60 x 60",
+	"foot-frame.far":   "520 x 60 x 60",
+	"foot-frame.crest": "940 x 90 x 28",
+	"foot-frame.low":   "940 x 90 x 28",
+	// Its grain lies level. Between the groove bottoms are 120 + 2 x 10 = 140: (140 - 0.8) / 1.0029 = 138.8 and (140 - 13.6) /
+	// 0.9961 = 126.8; the middle is 132.8.
+	"foot-frame.field": "879 x 132 x 14", // 860 + 2 x 10 - 1
+
+	"chest":          "980 x 520 x 420",
+	"chest.seat":     "980 x 420 x 18",
+	"chest.left":     "502 x 420 x 18", // 520 - 18: the lid lies on it
+	"chest.right":    "502 x 420 x 18",
+	"chest.fascia":   "956 x 233 x 18",  // 944 + 2 x 6
+	"chest.bedding":  "944 x 233 x 396", // 420 - 6 - 18
+	"chest.deck":     "956 x 414 x 18",  // 420 - 6
+	"chest.middle":   "245 x 414 x 18",  // 233 + 2 x 6
+	"chest.cushions": "466 x 233 x 396",
+	"chest.floor":    "956 x 414 x 18",
+	"chest.rear":     "959 x 501 x 6", // 944 + 2 x 8 - 1; 502 - 1, since the lid lies on it
+	"chest.flap":     "462 x 229",     // 466 - 2 x 2; 233 - 2 x 2
+
+	"chest.linen, front":       "456 x 229 x 18", // 460 - 2 x 2
+	"chest.linen, inner front": "434 x 227 x 12", // 460 - 2 x 13; 233 - 6
+	"chest.linen, left":        "350 x 227 x 12",
+	"chest.linen, right":       "350 x 227 x 12",
+	"chest.linen, back":        "422 x 209 x 12", // 434 - 2 x 12 + 2 x 6; 227 - 12 - 6
+	"chest.linen, bottom":      "419 x 343 x 6",  // 410 + 2 x 5 - 1; 350 - 12 + 5
 }
 
 // What a drawer says of a part stands on a line of its own, to which a finding can point.

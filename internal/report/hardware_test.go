@@ -21,6 +21,10 @@ func TestHardwareCount(t *testing.T) {
 		{"wardrobe", map[string]int{
 			"knob star": 2 * 2 * 2, "hinge brass": 2 * 3, "latch turn": 1, "bolt flush": 2, "rod pole": 1, "peg beech": 4, "screw no10": 2,
 		}},
+		{"bed", map[string]int{
+			"hook plate": 2 * 2, "knob star": 2, "insert m8": 2, "screw no8": 2 * 9, "hinge brass": 3 + 2, "stay soft": 2,
+			"catch ball": 2, "slide run": 1, "handle bow": 1,
+		}},
 	} {
 		got := make(map[string]int)
 		for _, r := range report.HardwareList(project(t, piece.name)) {
