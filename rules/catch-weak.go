@@ -66,6 +66,10 @@ func checkCatch(pass *Pass, d *plan.Door) {
 		return
 	}
 	holds, apart := 0.0, false // newtons times lengths
+	within := wide.Length      // where a catch on the inside of the case sits
+	if lap := d.Edges[hung.Opposite()].Lap(); d.Fit.Kind.Is == "overlay" && lap.Known() {
+		within -= max(0, lap.Length)
+	}
 	for _, use := range d.Latches {
 		if use.Latch == nil || use.Latch.Pull == nil || !use.Latch.Pull.Force.Known() {
 			return // a bolt, or nobody says
@@ -77,7 +81,11 @@ func checkCatch(pass *Pass, d *plan.Door) {
 				continue
 			}
 		}
-		far := []wood.Length{wide.Length}
+		free := wide.Length
+		if use.Latch.Kind.Is != "magnet" { // which may sit at the edge of the case
+			free = within
+		}
+		far := []wood.Length{free}
 		if use.On.Is != "" && use.On.Is != "free" { // along the edge from the left
 			if hung.Axis() != plan.Across || len(use.At) == 0 {
 				return
@@ -91,7 +99,7 @@ func checkCatch(pass *Pass, d *plan.Door) {
 			}
 		} else if n := use.Number(); n > 1 {
 			for range min(n, 20) - 1 {
-				far = append(far, wide.Length)
+				far = append(far, free)
 			}
 		}
 		for _, l := range far {
@@ -112,6 +120,9 @@ func checkCatch(pass *Pass, d *plan.Door) {
 			Remark(fmt.Sprintf("%s x %s / %s = %s at the free edge", pull(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), p.Show(wide.Length), pull(p, wants/float64(wide.Length)))).
 			Remark(fmt.Sprintf("%g times that is %s", reserve, pull(p, reserve*wants/float64(wide.Length)))).Working(),
 		Fixes: []diag.Fix{{Title: fmt.Sprintf("use catches that hold %s at the free edge, or one that is opened by hand", pull(p, reserve*wants/float64(wide.Length)))}},
+	}
+	if within != wide.Length {
+		f.Notes = append(f.Notes, diag.Note{Span: d.Span, Message: fmt.Sprintf("it laps its case, so that a catch within that is %s from the hinges", p.Show(within))})
 	}
 	if apart {
 		f.Message += ", and a magnet that does not touch holds nothing"

@@ -33,11 +33,14 @@ a gap of 1/16 that opens by 0.055 has 0.070 left to hold with, and a throw of 1/
 
 Take a latch with more throw, make the gap narrower, set the keeper proud, or use wood that moves less. What the door loses from the
 day it is made to the driest air that the plan states is counted at the latch's edge, since the hinges hold the other. A bolt that holds
-nothing is an error; less than 1/8 is a warning, and of balls and rollers, which are round, less than 1/16.`,
+nothing is an error; less than 1/8 is a warning, and of balls and rollers, which are round, less than 1/16.
+
+The edge of a leaf that laps its case lies before the case. A bolt or a bullet that is let into that edge comes out where nothing stands: such a
+leaf is held from its back, by a catch within the case, a cam or a turn; or by the leaf that it meets.`,
 	Sources: `What is left is arithmetic. ` + movementSource + `
 What it must be is common practice, no source.`,
 	Sound: `A throw of 1/4 over the same gap; a ball with just 1/16 left; a latch on the upper edge, along which a framed door keeps its length; a door
-that laps over its opening.`,
+that laps over its opening, and is held by a roller at its back.`,
 	Bad: `climate { shop 8% ; dry 5% ; humid 10% }
 wood oak { species "red oak" ; sawn flat }
 latch ball { kind mortise ; throw 1/8 }
@@ -60,10 +63,27 @@ case cupboard {
 	Check: func(pass *Pass) {
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
 			for _, use := range d.Latches {
-				checkBite(pass, d, use)
+				if !checkBefore(pass, d, use) {
+					checkBite(pass, d, use)
+				}
 			}
 		}
 	},
+}
+
+// checkBefore looks whether a bolt comes out of an edge of a leaf that lies before its case.
+func checkBefore(pass *Pass, d *plan.Door, use *plan.HardwareUse) bool {
+	edge, ok := latchEdge(d, use)
+	if !ok || d.Fit.Kind.Is != "overlay" || d.Edges[edge].Shared || use.Latch.Kind.Is != "mortise" && use.Latch.Kind.Is != "bullet" {
+		return false
+	}
+	pass.Report(diag.Finding{
+		Subject: plan.PathOf(d), Span: use.Span,
+		Message: fmt.Sprintf("%s %s comes out of the %s edge of %s, which laps its case: nothing stands there for it to go into", use.Word, quote(use.Name),
+			[...]string{"left", "right", "upper", "lower"}[edge], titled(&d.Item)),
+		Fixes: []diag.Fix{{Title: "hold it from its back, by a catch or a magnet within the case, or a lock with a cam"}},
+	})
+	return true
 }
 
 // checkBite holds a throw against the gap that it crosses: on the day that the door is hung, and at its
@@ -109,8 +129,14 @@ func checkBite(pass *Pass, d *plan.Door, use *plan.HardwareUse) {
 // latchedAt is the edge of a leaf out of which the bolt of a latch comes; false where its throw is not
 // known.
 func latchedAt(d *plan.Door, use *plan.HardwareUse) (plan.Side, bool) {
+	edge, ok := latchEdge(d, use)
+	return edge, ok && use.Latch.Throw.Known()
+}
+
+// latchEdge is the edge of a leaf at which a latch sits.
+func latchEdge(d *plan.Door, use *plan.HardwareUse) (plan.Side, bool) {
 	hung, turns := d.Hung()
-	if !turns || use.Latch == nil || !use.Latch.Throw.Known() {
+	if !turns || use.Latch == nil {
 		return 0, false
 	}
 	switch use.On.Is {

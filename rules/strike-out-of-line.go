@@ -27,9 +27,13 @@ var strikeOutOfLine = &Rule{
 turns, and the bolt stops at the plate.
 
 Lay both out from the lower end of the door; "at" and "keeper" both count from there. A door keeps its height along the grain all
-year, so that nothing is allowed for that. Give the keeper's opening 1/32 more than the bolt is high, and room for all of its throw.`,
+year, so that nothing is allowed for that. Give the keeper's opening 1/32 more than the bolt is high, and room for all of its throw.
+
+A catch holds a leaf that laps its case from within: the other half of it is on the inside of a side, a top or a shelf. One that sits nearer to the
+end of the leaf than that laps there comes before the edge of the case instead. A magnet may be let into that edge, and is not asked about.`,
 	Sources: `Bolt and keeper must meet: arithmetic. The play is common practice, no source.`,
-	Sound:   `A keeper at the height of its bolt, 1/32 higher than it and just deep enough for the throw less the gap; a latch of which the keeper is not said.`,
+	Sound:   `A keeper at the height of its bolt, 1/32 higher than it and just deep enough for the throw less the gap; a latch of which the keeper is not said; a
+catch on a leaf that laps its case, a little farther from the end than the lap.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 sheet ply { kind plywood ; species "yellow birch" ; thick 3/4 ; actual 3/4 ; emission "TSCA Title VI" }
 lock till { kind mortise ; throw 3/8 }
@@ -89,6 +93,9 @@ func checkStrike(pass *Pass, d *plan.Door, use *plan.HardwareUse) {
 			return
 		}
 	}
+	if checkWithin(pass, d, use) {
+		return
+	}
 	edge, ok := latchedAt(d, use)
 	gap, bounded := freeGap(d, edge)
 	if !ok || !bounded || gap < 0 || !l.KeeperDeep.Known() {
@@ -107,4 +114,36 @@ func checkStrike(pass *Pass, d *plan.Door, use *plan.HardwareUse) {
 		f.Fixes = []diag.Fix{{Title: fmt.Sprintf("make the keeper %s deep", p.Show(upTo(p, l.KeeperDeep.Length+l.Throw.Length-room)))}}
 		pass.Report(f)
 	}
+}
+
+// checkWithin holds where a catch sits on a leaf that laps its case against the case behind it.
+func checkWithin(pass *Pass, d *plan.Door, use *plan.HardwareUse) bool {
+	p := pass.Plan
+	edge, ok := latchEdge(d, use)
+	if !ok || d.Fit.Kind.Is != "overlay" || use.Latch.Kind.Is == "magnet" || d.Edges[edge].Shared { // one may be latched to the other
+		return false
+	}
+	axis := plan.Down - edge.Axis() // along the edge
+	size := d.Size[axis]
+	for _, at := range d.Along(use, edge) {
+		for _, end := range [2]plan.Side{plan.Side(axis * 2), plan.Side(axis*2) + 1} {
+			from, lap := at.From, d.Edges[end].Lap()
+			if end.Far() {
+				from = size.Length - at.From
+			}
+			over, stands := plan.Neighbour(d, end).(*plan.Member)
+			if !at.Placed || !size.Known() || !lap.Known() || !stands || !wood.Under(from, lap.Length-p.Tape.Tolerance()) {
+				continue
+			}
+			pass.Report(diag.Finding{
+				Subject: plan.PathOf(d), Span: use.Span,
+				Message: fmt.Sprintf("%s %s sits %s from the %s of %s, which laps %s by %s there: it comes before the edge of that, and not within the case", use.Word, quote(use.Name),
+					exact(p, from), sideOf(end), titled(&d.Item), called(&over.Item), exact(p, lap.Length)),
+				Working: p.Paper().Start(from, "to the middle of it, from the "+sideOf(end)+" of the leaf").Versus(lap.Length, edgeOf(d.Edges[end], d.Hang.Is)).Working(),
+				Fixes:   []diag.Fix{{Title: fmt.Sprintf("set it farther from the %s than %s", sideOf(end), exact(p, lap.Length))}},
+			})
+			return true
+		}
+	}
+	return false
 }

@@ -35,12 +35,20 @@ func SwingOf(p *plan.Plan, d *plan.Door) (Drawing, bool) {
 		}
 		s.path(class, true, points...)
 	}
-	block := func(class string, from, to wood.Length) {
-		outline(class, 0, [2]wood.Length{from, 0}, [2]wood.Length{to, 0}, [2]wood.Length{to, swing.Thick}, [2]wood.Length{from, swing.Thick})
+	block := func(from, to, front, deep wood.Length) {
+		outline("cut", 0, [2]wood.Length{from, front}, [2]wood.Length{to, front}, [2]wood.Length{to, front + deep}, [2]wood.Length{from, front + deep})
 	}
-	if beside := max(swing.Thick, wood.Inch/2); d.Fit.Kind.Is != "overlay" {
-		block("cut", -swing.Gap-beside, -swing.Gap)
-		block("cut", swing.Wide+swing.Free, swing.Wide+swing.Free+beside)
+	beside := max(swing.Thick, wood.Inch/2)
+	if d.Fit.Kind.Is == "overlay" { // what it laps stands behind it
+		if m, ok := plan.Neighbour(d, swing.Hinge).(*plan.Member); ok {
+			block(-swing.Gap-m.Cell[plan.Across].Size, -swing.Gap, swing.Thick, beside)
+		}
+		if m, ok := plan.Neighbour(d, swing.Hinge.Opposite()).(*plan.Member); ok {
+			block(swing.Wide+swing.Free, swing.Wide+swing.Free+m.Cell[plan.Across].Size, swing.Thick, beside)
+		}
+	} else {
+		block(-swing.Gap-beside, -swing.Gap, 0, swing.Thick)
+		block(swing.Wide+swing.Free, swing.Wide+swing.Free+beside, 0, swing.Thick)
 	}
 	leaf := [][2]wood.Length{{0, 0}, {swing.Wide, 0}, {swing.Wide, swing.Thick}, {0, swing.Thick}}
 	outline("cut", 0, leaf...)
