@@ -32,7 +32,7 @@ year, so that nothing is allowed for that. Give the keeper's opening 1/32 more t
 A catch holds a leaf that laps its case from within: the other half of it is on the inside of a side, a top or a shelf. One that sits nearer to the
 end of the leaf than that laps there comes before the edge of the case instead. A magnet may be let into that edge, and is not asked about.`,
 	Sources: `Bolt and keeper must meet: arithmetic. The play is common practice, no source.`,
-	Sound:   `A keeper at the height of its bolt, 1/32 higher than it and just deep enough for the throw less the gap; a latch of which the keeper is not said; a
+	Sound: `A keeper at the height of its bolt, 1/32 higher than it and just deep enough for the throw less the gap; a latch of which the keeper is not said; a
 catch on a leaf that laps its case, a little farther from the end than the lap.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 sheet ply { kind plywood ; species "yellow birch" ; thick 3/4 ; actual 3/4 ; emission "TSCA Title VI" }
