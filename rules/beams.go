@@ -25,7 +25,8 @@ type stiffness struct {
 
 // stiffnessOf is how stiff a thickness of a material is along its grain or across it: as the plan says, else as
 // the shelf has it. Along the grain of solid wood that is the MOE of the tables, of a sheet the middle of
-// its kind, of a layup what its plies make of it. Across the grain of solid wood the ratios of Tables 5-1 and
+// its kind, of a layup what its plies make of it, up to a tenth more than the MOE of the tables, which has shear in
+// it, of which thin boards have little. Across the grain of solid wood the ratios of Tables 5-1 and
 // 5-2 serve. A plan says it along the grain, and across it the shelf's ratio is taken.
 func stiffnessOf(p *plan.Plan, of *plan.Material, thick wood.Length, along bool) (s stiffness, ok bool) {
 	if of == nil {
@@ -87,14 +88,6 @@ func materialSaid(of *plan.Material) string {
 		return "layup " + quote(of.Name.Text)
 	}
 	return stuffNamed(of)
-}
-
-// modulus is a stiffness as a plan writes it: `1820000psi`, `12500MPa`.
-func modulus(p *plan.Plan, pascals float64) string {
-	if p.Tape.Metric {
-		return significant(pascals/1e6, 3) + "MPa"
-	}
-	return significant(pascals/wood.PSI, 3) + "psi"
 }
 
 // beams is what a plan says of how its members lie and what stiffens them.
@@ -179,8 +172,8 @@ func (b *beam) sag(span, thick wood.Length, perMetre float64) wood.Length {
 }
 
 // of is a member as a beam; false where it is none, or where the plan does not tell what carries it: where
-// nothing is drawn under it, so that it may rest on the floor; where something stands on it, or runs along it and
-// stiffens it, above, below, before or behind, or is fastened to it; where it is held along all four edges; and
+// nothing is drawn under it, so that it may rest on the floor; where something stands on it between what carries it, or
+// runs along it and stiffens it, above, below, before or behind, or is fastened to it; where it is held along all four edges; and
 // where it is shaped along its length. What overhangs is no span.
 func (b *beams) of(m *plan.Member) (*beam, bool) {
 	if m.Shape != nil && (m.Arch.Said() || m.Taper.Said() || m.Notch.Across.Said()) {
@@ -211,13 +204,18 @@ func (b *beams) of(m *plan.Member) (*beam, bool) {
 	}
 	for _, side := range []plan.Side{plan.Upper, plan.Front, plan.Back} {
 		for _, n := range against(m, side) {
-			if c.stiffens(n, m) {
+			if c.stiffens(n, m, side) {
 				return nil, false
 			}
 		}
 	}
 	for _, n := range against(m, plan.Lower) {
 		if !c.carries(n) {
+			return nil, false
+		}
+	}
+	for _, n := range against(m, plan.Upper) {
+		if post, ok := n.(*plan.Member); ok && !c.under(post) {
 			return nil, false
 		}
 	}
@@ -352,7 +350,7 @@ func (c *carriers) carries(n plan.Node) bool {
 		if c.along(n) {
 			return false
 		}
-		if n.Grain != plan.Down && wood.Over(at.From, c.from) && wood.Under(at.To(), c.to) {
+		if !upright(n) && c.inside(at) {
 			return false
 		}
 	default:
@@ -365,13 +363,21 @@ func (c *carriers) carries(n plan.Node) bool {
 	return true
 }
 
+// under reports whether an upright that stands on a member stands over one that carries it, or over an end.
+func (c *carriers) under(post *plan.Member) bool {
+	at := post.Body[c.axis]
+	return at.Known() && (!c.inside(at) || slices.ContainsFunc(c.at, func(below carrier) bool {
+		return wood.Under(max(at.From, below.from), min(at.To(), below.to))
+	}))
+}
+
 // stiffens reports whether something on, before or behind a member may stiffen it or hold it up: what runs along
-// it, and what stands upright between its ends. A frame before it or behind it does so by what of it lies at its
+// it, and, before and behind it, what stands upright between its ends. A frame before it or behind it does so by what of it lies at its
 // height.
-func (c *carriers) stiffens(n plan.Node, m *plan.Member) bool {
+func (c *carriers) stiffens(n plan.Node, m *plan.Member, side plan.Side) bool {
 	switch n := n.(type) {
 	case *plan.Member:
-		return c.along(n) || n.Grain == plan.Down && c.inside(n.Body[c.axis])
+		return c.along(n) || side != plan.Upper && upright(n) && c.inside(n.Body[c.axis])
 	case *plan.Placed:
 		if n.Part.To == nil || n.Part.To.Kind != plan.Frame || n.Turned || n.Flat || n.Mirrored.On || c.axis != plan.Across {
 			return true
@@ -385,7 +391,7 @@ func (c *carriers) stiffens(n plan.Node, m *plan.Member) bool {
 				continue
 			}
 			across, down := movedBy(stick.Body[plan.Across], n.Cell[plan.Across]), movedBy(stick.Body[plan.Down], n.Cell[plan.Down])
-			if stick.Grain == plan.Down && c.inside(across) || stick.Grain != plan.Down && (!m.Cell[plan.Down].Known() || !down.Known() || shareRoom(down, m.Cell[plan.Down])) {
+			if upright(stick) && c.inside(across) || !upright(stick) && (!m.Cell[plan.Down].Known() || !down.Known() || shareRoom(down, m.Cell[plan.Down])) {
 				return true
 			}
 		}
@@ -399,6 +405,9 @@ func movedBy(at, cell plan.Extent) plan.Extent {
 	at.Placed = at.Placed && cell.Placed
 	return at
 }
+
+// upright reports whether a member stands, whichever way its grain runs.
+func upright(m *plan.Member) bool { return m.Grain == plan.Down || m.Board() && m.Flat != plan.Down }
 
 // inside reports whether something stands between the ends.
 func (c *carriers) inside(at plan.Extent) bool {
@@ -485,16 +494,9 @@ type load struct {
 	taken    bool      // the plan says what is on it, and not how heavy that is
 }
 
-// loadOn is what lies on a beam: what the plan says of it, of the bay that stands on it, or, of a shelf, of its whole assembly.
-// It is false where nobody says it.
+// loadOn is what lies on a beam; false where nobody says it, or how heavy that is.
 func loadOn(p *plan.Plan, b *beam) (load, bool) {
-	said, holds := saidOn(b.Member)
-	if said == nil && len(holds) == 0 && b.Parent != nil {
-		holds = standingOn(b.Member)
-		if len(holds) == 0 && b.Word == "shelf" {
-			said, holds = b.In.Load, b.In.Holds
-		}
-	}
+	said, holds := saidOf(b.Member)
 	l := load{sag: "case"}
 	for _, h := range holds {
 		if h.What.Is == "books" {
@@ -559,21 +561,27 @@ func standingOn(m *plan.Member) (holds []*plan.Holds) {
 	return holds
 }
 
-// onLength is a load along a length as a plan writes it: `25lb/ft`, `37kg/m`.
-func onLength(p *plan.Plan, newtonsPerMetre float64) string {
-	kilograms := newtonsPerMetre / wood.Gravity
-	if p.Tape.Metric {
-		return number(math.Round(10*kilograms)/10) + "kg/m"
-	}
-	return number(math.Round(10*kilograms/wood.Pound*0.3048)/10) + "lb/ft"
-}
-
 // loaded ranges over the beams on which something lies.
 func loaded(p *plan.Plan) iter.Seq2[*beam, load] {
 	return func(yield func(*beam, load) bool) {
+		for _, b := range bearing(p) {
+			if b == nil {
+				continue
+			}
+			if l, ok := loadOn(p, b); ok && !yield(b, l) {
+				return
+			}
+		}
+	}
+}
+
+// bearing ranges over the members on which something lies, and each as a beam; nil where the plan does not tell
+// what carries it.
+func bearing(p *plan.Plan) iter.Seq2[*plan.Member, *beam] {
+	return func(yield func(*plan.Member, *beam) bool) {
 		var all *beams // made once something is loaded
 		judge := func(m *plan.Member) bool {
-			if !carriesLoad(m) {
+			if said, holds := saidOf(m); said == nil && len(holds) == 0 {
 				return true
 			}
 			if all == nil {
@@ -581,10 +589,9 @@ func loaded(p *plan.Plan) iter.Seq2[*beam, load] {
 			}
 			b, ok := all.of(m)
 			if !ok {
-				return true
+				b = nil
 			}
-			l, ok := loadOn(p, b)
-			return !ok || yield(b, l)
+			return yield(m, b)
 		}
 		for _, top := range p.Tops {
 			if !judge(top) {
@@ -599,16 +606,20 @@ func loaded(p *plan.Plan) iter.Seq2[*beam, load] {
 	}
 }
 
-// saidOn is what the plan says of a member that lies on it, or of the part that it is.
-func saidOn(m *plan.Member) (*plan.Load, []*plan.Holds) {
-	if part := m.Part.To; part != nil && m.Load == nil && len(m.Holds) == 0 {
+// saidOf is what the plan says that lies on a member: of it, or of the part that it is, of the bay that stands on it, or, of a
+// shelf, of its whole assembly.
+func saidOf(m *plan.Member) (*plan.Load, []*plan.Holds) {
+	if m.Load != nil || len(m.Holds) > 0 {
+		return m.Load, m.Holds
+	}
+	if part := m.Part.To; part != nil && (part.Load != nil || len(part.Holds) > 0) {
 		return part.Load, part.Holds
 	}
-	return m.Load, m.Holds
-}
-
-// carriesLoad reports whether a plan says that something lies on a member.
-func carriesLoad(m *plan.Member) bool {
-	said, holds := saidOn(m)
-	return said != nil || len(holds) > 0 || m.Parent != nil && (m.Word == "shelf" && (m.In.Load != nil || len(m.In.Holds) > 0) || len(standingOn(m)) > 0)
+	if m.Parent == nil {
+		return nil, nil
+	}
+	if holds := standingOn(m); len(holds) > 0 || m.Word != "shelf" {
+		return nil, holds
+	}
+	return m.In.Load, m.In.Holds
 }

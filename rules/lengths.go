@@ -41,6 +41,15 @@ func upTo(p *plan.Plan, l wood.Length) wood.Length {
 	return down
 }
 
+// ladder is a thickness up to the next that a shop planes to: an eighth, or a millimetre.
+func ladder(p *plan.Plan, l wood.Length) wood.Length {
+	step := wood.Inch / 8
+	if p.Tape.Metric {
+		step = wood.Millimetre
+	}
+	return (l + step - 1) / step * step
+}
+
 // cutTo is the length to write in a plan: the nearest mark where that agrees with what is
 // worked out. It bears its unit where the place where it is written may have another.
 func cutTo(p *plan.Plan, said diag.Span, l wood.Length) string {

@@ -66,6 +66,23 @@ func onArea(p *plan.Plan, pascals float64) string {
 	return number(math.Round(pascals/wood.PSI*144)) + "psf"
 }
 
+// onLength is a load along a length as a plan writes it: `25lb/ft`, `37kg/m`.
+func onLength(p *plan.Plan, newtonsPerMetre float64) string {
+	kilograms := newtonsPerMetre / wood.Gravity
+	if p.Tape.Metric {
+		return number(math.Round(10*kilograms)/10) + "kg/m"
+	}
+	return number(math.Round(10*kilograms/wood.Pound*0.3048)/10) + "lb/ft"
+}
+
+// modulus is a stiffness as a plan writes it: `1820000psi`, `12500MPa`.
+func modulus(p *plan.Plan, pascals float64) string {
+	if p.Tape.Metric {
+		return significant(pascals/1e6, 3) + "MPa"
+	}
+	return significant(pascals/wood.PSI, 3) + "psi"
+}
+
 // light is a weight of a few pounds or kilograms as a plan writes it: `11.3lb`, `6.8kg`.
 func light(p *plan.Plan, kilograms float64) string {
 	if p.Tape.Metric {
@@ -88,6 +105,14 @@ func torque(p *plan.Plan, newtonMetres float64) string {
 		return number(math.Round(10*newtonMetres)/10) + "Nm"
 	}
 	return number(math.Round(newtonMetres/wood.InchPound)) + "inlb"
+}
+
+// small is a small length in more figures than a tape has: `0.071`, `1.8`.
+func small(p *plan.Plan, l wood.Length) string {
+	if p.Tape.Metric {
+		return number(l.Millimetres())
+	}
+	return strconv.FormatFloat(math.Round(l.Inches()*1000)/1000, 'f', -1, 64)
 }
 
 // significant is a number to so many figures: `3.2`, `1950`.

@@ -3,7 +3,6 @@ package rules
 import (
 	"fmt"
 	"math"
-	"strconv"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -99,7 +98,7 @@ func sagOf(pass *Pass, b *beam, l load) *sagging {
 		s.parts = sagFine.Number
 		s.staying = max(s.parts, eyeSees.Number*s.creeps.times)
 	case "kitchen":
-		s.parts, s.atMost = pass.Number(sagKitchen, subject), pass.Length(sagMost, subject)
+		s.parts, s.atMost = max(pass.Number(sagKitchen, subject), 1), pass.Length(sagMost, subject)
 		s.staying = s.parts
 	default:
 		s.parts, s.staying = sagCase.Number, sagCase.Number
@@ -192,8 +191,10 @@ func (s *sagging) mends() (fixes []diag.Fix) {
 			fixes = append(fixes, diag.Fix{Title: "make it " + size + " wide"})
 		case s.beam.of.Kind == plan.Solid:
 			fixes = append(fixes, diag.Fix{Title: "make it " + size + " thick"})
+		case s.beam.of.Kind == plan.Layup:
+			fixes = append(fixes, diag.Fix{Title: "press it " + size + " thick or more"})
 		default:
-			fixes = append(fixes, diag.Fix{Title: "take stuff of the same kind, " + size + " thick or more"})
+			fixes = append(fixes, diag.Fix{Title: "take a sheet of the same kind, " + size + " thick or more"})
 		}
 	}
 	fixes = append(fixes, diag.Fix{Title: fmt.Sprintf("let something carry it between, so that no clear span is over %s", p.Show(p.Tape.Floor(wood.Length(shorter))))})
@@ -209,20 +210,3 @@ const thickest = float64(wood.Foot)
 
 // onEdge reports whether a member is loaded in its width.
 func (b *beam) onEdge() bool { return b.Parent != nil && b.Flat != plan.Down }
-
-// ladder is a thickness up to the next that a shop planes to: an eighth, or a millimetre.
-func ladder(p *plan.Plan, l wood.Length) wood.Length {
-	step := wood.Inch / 8
-	if p.Tape.Metric {
-		step = wood.Millimetre
-	}
-	return (l + step - 1) / step * step
-}
-
-// small is a small length in more figures than a tape has: `0.071`, `1.8`.
-func small(p *plan.Plan, l wood.Length) string {
-	if p.Tape.Metric {
-		return number(l.Millimetres())
-	}
-	return strconv.FormatFloat(math.Round(l.Inches()*1000)/1000, 'f', -1, 64)
-}

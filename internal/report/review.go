@@ -15,6 +15,7 @@ import (
 	"plancheck/internal/diag"
 	"plancheck/internal/draw"
 	"plancheck/internal/plan"
+	"plancheck/rules"
 )
 
 //go:embed review.html
@@ -312,6 +313,18 @@ func (r *review) tables(p *plan.Plan) {
 		room.Rows = append(room.Rows, []string{f.Path + ", " + f.Where, p.Tape.About(f.Dry), p.Tape.About(f.Shop), p.Tape.About(f.Humid)})
 	}
 	add(room)
+	carries := reviewTable{
+		ID: "loads", Head: "What it carries", Columns: []string{"part", "carries", "clear span", "sags about", "may sag"},
+		About: "How far each bends at once under what the plan says lies on it, spread evenly; in years it is half as much again, and more in boards. What breaks it is not worked out.",
+	}
+	for _, l := range rules.Loads(p) {
+		row := []string{l.Path, l.Carries, "not worked out", "", ""}
+		if l.Judged {
+			row = []string{l.Path, l.Carries, show(p, known(l.Span)), p.Tape.About(l.Sags), p.Tape.About(l.May)}
+		}
+		carries.Rows = append(carries.Rows, row)
+	}
+	add(carries)
 	buying := reviewTable{ID: "buying", Head: "To buy", Columns: []string{"material", "the parts take", "to buy"}}
 	for _, b := range BuyingList(p) {
 		buying.Rows = append(buying.Rows, []string{b.Material, b.Need, b.Buy})
