@@ -350,7 +350,7 @@ func (c *carriers) carries(n plan.Node) bool {
 		if c.along(n) {
 			return false
 		}
-		if !upright(n) && c.inside(at) {
+		if !standsUp(n) && c.inside(at) {
 			return false
 		}
 	default:
@@ -377,7 +377,7 @@ func (c *carriers) under(post *plan.Member) bool {
 func (c *carriers) stiffens(n plan.Node, m *plan.Member, side plan.Side) bool {
 	switch n := n.(type) {
 	case *plan.Member:
-		return c.along(n) || side != plan.Upper && upright(n) && c.inside(n.Body[c.axis])
+		return c.along(n) || side != plan.Upper && standsUp(n) && c.inside(n.Body[c.axis])
 	case *plan.Placed:
 		if n.Part.To == nil || n.Part.To.Kind != plan.Frame || n.Turned || n.Flat || n.Mirrored.On || c.axis != plan.Across {
 			return true
@@ -391,7 +391,7 @@ func (c *carriers) stiffens(n plan.Node, m *plan.Member, side plan.Side) bool {
 				continue
 			}
 			across, down := movedBy(stick.Body[plan.Across], n.Cell[plan.Across]), movedBy(stick.Body[plan.Down], n.Cell[plan.Down])
-			if upright(stick) && c.inside(across) || !upright(stick) && (!m.Cell[plan.Down].Known() || !down.Known() || shareRoom(down, m.Cell[plan.Down])) {
+			if standsUp(stick) && c.inside(across) || !standsUp(stick) && (!m.Cell[plan.Down].Known() || !down.Known() || shareRoom(down, m.Cell[plan.Down])) {
 				return true
 			}
 		}
@@ -406,8 +406,8 @@ func movedBy(at, cell plan.Extent) plan.Extent {
 	return at
 }
 
-// upright reports whether a member stands, whichever way its grain runs.
-func upright(m *plan.Member) bool { return m.Grain == plan.Down || m.Board() && m.Flat != plan.Down }
+// standsUp reports whether a member stands, whichever way its grain runs.
+func standsUp(m *plan.Member) bool { return m.Grain == plan.Down || m.Board() && m.Flat != plan.Down }
 
 // inside reports whether something stands between the ends.
 func (c *carriers) inside(at plan.Extent) bool {
