@@ -52,9 +52,10 @@ type Plan struct {
 	title Text
 	tape  Length
 
-	cuts    lazy[*Cuts] // see Cuts
-	weights lazy[map[*Assembly]weighed]
-	madeOf  lazy[map[*Material][]Workpiece] // see MadeOf
+	cuts     lazy[*Cuts] // see Cuts
+	weights  lazy[map[*Assembly]weighed]
+	balances lazy[map[*Assembly]balanced]
+	madeOf   lazy[map[*Material][]Workpiece] // see MadeOf
 }
 
 // AssemblyKind is frame, case or assembly.

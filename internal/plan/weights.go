@@ -2,7 +2,11 @@ package plan
 
 // What things weigh: volumes of finished sizes times densities, and the hardware that says what it weighs.
 
-import "plancheck/internal/wood"
+import (
+	"slices"
+
+	"plancheck/internal/wood"
+)
 
 // Weight is what something weighs, in kilograms, and how far the least certain density in it can be trusted.
 type Weight struct {
@@ -15,13 +19,20 @@ func (w Weight) plus(v Weight) Weight {
 	return Weight{w.Kilograms + v.Kilograms, min(w.Status, v.Status)}
 }
 
+// times is so many of it.
+func (w Weight) times(n int) Weight {
+	w.Kilograms *= float64(n)
+	return w
+}
+
 // paneDensity is that of glass, kg/m3: 1.6 lb/ft2 of 1/8 in, from memory.
 const paneDensity = 2460
 
 // Weight is what one such assembly weighs as it stands, doors and drawers with it, empty; false where that
-// cannot be worked out of all that stands in it. What is laid over it or fixed to it is not in its lists, and
-// not in its weight. Sizes are taken as they are cut: what is cut out of one part for the tenon of
-// another is not taken off, so that the weight errs high, by a hundredth or two.
+// cannot be worked out of all that stands in it. One that has no lists weighs what the sides weigh that make
+// it (see sides). What is laid over it or fixed to it is not in its weight; its tops are in its Balance. Sizes are
+// taken as they are cut: what is cut out of one part for the tenon of another is not taken off, so that the weight
+// errs high, by a hundredth or two.
 func (p *Plan) Weight(a *Assembly) (Weight, bool) {
 	w := p.weights.get(p.weighAll)[a]
 	return w.Weight, w.known
@@ -116,7 +127,76 @@ func (p *Plan) weighAll() map[*Assembly]weighed {
 	for _, a := range p.Assemblies {
 		weigh(a)
 	}
+	if a := p.bare(); a != nil {
+		w, known := p.sides(a, all)
+		all[a] = weighed{w, known}
+	}
 	return all
+}
+
+// bare is the one assembly of a plan that has no lists, and is placed nowhere: it says how large it is, and what
+// makes it is drawn beside it. There is none where there are two.
+func (p *Plan) bare() *Assembly {
+	var bare *Assembly
+	for _, a := range p.Assemblies {
+		switch {
+		case a.Root != nil || a.Rail != nil || len(a.uses) > 0 || a.unread:
+		case bare != nil:
+			return nil
+		default:
+			bare = a
+		}
+	}
+	return bare
+}
+
+// sides is what the sides of an assembly without lists weigh: all that is drawn by itself, stands nowhere else, and
+// goes into its outside. A part that two of them share, as the legs of a table, is weighed as often as it is
+// made. Where something does not go in, the plan draws more than this piece, and nobody knows what belongs to it.
+func (p *Plan) sides(bare *Assembly, all map[*Assembly]weighed) (Weight, bool) {
+	total, known := Weight{Status: wood.Seen}, false
+	pieces := p.Pieces()
+	drawn := map[*Part]int{} // how often each part is in those weights
+	for _, a := range p.Assemblies {
+		for _, m := range a.Members {
+			if part := m.Part.To; part != nil {
+				drawn[part] += pieces[a]
+			}
+		}
+		if a == bare || len(a.uses) > 0 {
+			continue
+		}
+		if !goesInto(a.Outside, bare.Outside) || a.Use.Is != "" || !all[a].known {
+			return Weight{}, false
+		}
+		known = true
+		total = total.plus(all[a].times(pieces[a]))
+	}
+	for d := range AllOf[*Door](p) {
+		if d.Leaf.Part != nil {
+			drawn[d.Leaf.Part] += pieces[d.In]
+		}
+	}
+	for _, part := range p.Parts {
+		w, ok := p.WeightOfPiece(part.Of.Material.To, part.Size)
+		known = known && ok
+		total = total.plus(w.times(max(part.Pieces(pieces), 1) - drawn[part]))
+	}
+	return total, known
+}
+
+// goesInto reports whether what is of one size goes into another, whichever way it is turned.
+func goesInto(size, room [3]Length) bool {
+	var a, b [3]wood.Length
+	for i := range size {
+		if !size[i].Known() || !room[i].Known() {
+			return false
+		}
+		a[i], b[i] = size[i].Length, room[i].Length
+	}
+	slices.Sort(a[:])
+	slices.Sort(b[:])
+	return !wood.Over(a[0], b[0]) && !wood.Over(a[1], b[1]) && !wood.Over(a[2], b[2])
 }
 
 // weighs is what a thing weighs, where weigh tells the weight of an assembly.

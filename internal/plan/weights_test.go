@@ -4,6 +4,8 @@ package plan_test
 
 import (
 	"math"
+	"slices"
+	"strings"
 	"testing"
 
 	"plancheck/internal/plan"
@@ -75,6 +77,86 @@ case a { of heavy 1 ; wide 14 ; high 8 ; deep 16 ; across { side l ; down { top 
 		w, ok := p.WeightOf(d)
 		if got := w.Kilograms / poundInKilos; !ok || math.Abs(got-want) > 0.02 {
 			t.Errorf("%.3f lb, by hand %.3f", got, want)
+		}
+	}
+}
+
+// What a table that is drawn by its sides weighs, whose legs are in two of them each, and where it balances with its
+// top, worked out by hand.
+func TestWeightOfSides(t *testing.T) {
+	const sides = `climate { shop 8% ; dry 6% ; humid 11% }
+wood heavy { species "red oak" ; heavy 40lb/ft3 }
+part leg x 4 { of heavy ; size 28 x 2 x 2 }
+frame long x 2 { of heavy ; wide 40 ; high 28 ; thick 2 ; joint tenon thick 3/8 long 1
+  across { post l part leg ; down { apron a 4 { thick 1 } ; space } ; post r part leg } }
+frame short x 2 { of heavy ; wide 20 ; high 28 ; thick 2 ; joint tenon thick 3/8 long 1
+  across { post l part leg turned ; down { apron a 4 { thick 1 } ; space } ; post r part leg turned } }
+`
+	// Four legs, two aprons of 36 + 2 and two of 16 + 2, 4 x 1.
+	const base = 40 * (4*28*4 + 2*38*4 + 2*18*4) / 1728.
+	tests := []struct {
+		name, text string
+		pounds     float64 // below zero where it is not known
+	}{
+		{"its sides", "assembly base { wide 40 ; high 28 ; deep 20 }", base},
+		{"a part that is used nowhere", "part stretcher x 2 { of heavy ; size 36 x 2 x 1 } assembly base { wide 40 ; high 28 ; deep 20 }", base + 40*2*72/1728.},
+		{"a side that does not go in", "assembly base { wide 38 ; high 28 ; deep 20 }", -1},
+		{"another piece", "assembly base { wide 40 ; high 28 ; deep 20 } assembly stool { kind bench ; of heavy ; wide 10 ; high 10 ; deep 10 ; down { top t { of heavy 1 } ; space } }", -1},
+		{"two that have no lists", "assembly other { wide 40 ; high 28 ; deep 20 } assembly base { wide 40 ; high 28 ; deep 20 }", -1},
+	}
+	for _, test := range tests {
+		p, _ := resolveText(sides + strings.ReplaceAll(strings.ReplaceAll(test.text, "} assembly", "}\nassembly"), "} part", "}\npart"))
+		a := p.Assemblies[slices.IndexFunc(p.Assemblies, func(a *plan.Assembly) bool { return a.Text == "base" })]
+		w, ok := p.Weight(a)
+		if ok != (test.pounds >= 0) {
+			t.Errorf("%s: known %v, %+v", test.name, ok, w)
+		}
+		if got := w.Kilograms / poundInKilos; ok && math.Abs(got-test.pounds) > 0.02 {
+			t.Errorf("%s: %.3f lb, by hand %.3f", test.name, got, test.pounds)
+		}
+	}
+}
+
+// Where things balance, worked out by hand, in inches from the left, the top and the front.
+func TestBalance(t *testing.T) {
+	const heavy = `climate { shop 8% ; dry 6% ; humid 11% }
+wood heavy { species "red oak" ; heavy 40lb/ft3 }
+slide pair { kind side-mount ; long 14 ; room 1/2 }
+`
+	tests := []struct {
+		name, text string
+		at         [3]float64
+	}{
+		{
+			"two boards", "assembly a { of heavy ; wide 10 ; high 12 ; deep 8 ; across { side thin { of heavy 1 } ; space ; side thick { of heavy 3 } } }",
+			[3]float64{(0.5*1 + 8.5*3) / 4, 6, 4},
+		},
+		{"a board that stands at the back", "assembly a { wide 10 ; high 12 ; deep 8 ; across { stile s 10 { of heavy ; wide 10 ; thick 2 ; flush back } } }", [3]float64{5, 6, 7}},
+		// The lean one is seen from its side, and its left becomes the front.
+		{"a frame that is turned", `frame lean { of heavy ; wide 8 ; high 12 ; thick 1 ; across { stile one 1 ; space ; stile two 3 } }
+assembly a { wide 10 ; high 12 ; deep 8 ; across { frame l part lean ; space } }`, [3]float64{0.5, 6, (0.5*1 + 6.5*3) / 4}},
+		{"one that is mirrored", `case lean { of heavy ; wide 8 ; high 12 ; deep 1 ; across { side one { of heavy 1 } ; space ; side two { of heavy 3 } } }
+assembly a { wide 8 ; high 12 ; deep 1 ; across { case l part lean mirrored } }`, [3]float64{8 - (0.5*1+6.5*3)/4, 6, 0.5}},
+		// 12 x 8 x 2 in front of 12 x 8 x 1: a slab door that laps over a back board, both 8 wide.
+		{
+			"a door that laps over", `case a { wide 8 ; high 12 ; deep 6 ; behind { door d { leaf heavy 2 ; fit overlay lap 0 ; hang left } ; space ; divider b { of heavy 1 } } }`,
+			[3]float64{4, 6, (-1*2 + 5.5) / 3},
+		},
+		{"a top that stands out in front", `assembly a { wide 10 ; high 12 ; deep 8 ; across { side one { of heavy 1 } ; space ; side two { of heavy 1 } } }
+top t { of heavy ; thick 1 ; over a ends 1 front 3 back 1 }`, [3]float64{5, (6*192 - 0.5*144) / 336., (4*192 + 3*144) / 336.}},
+	}
+	for _, test := range tests {
+		p, found := resolveText(heavy + test.text)
+		a := p.Assemblies[slices.IndexFunc(p.Assemblies, func(a *plan.Assembly) bool { return a.Text == "a" })]
+		b, ok := p.Balance(a)
+		if !ok {
+			t.Errorf("%s: not known: %s", test.name, found)
+			continue
+		}
+		for axis, want := range test.at {
+			if got := b.Centre[axis].Inches(); math.Abs(got-want) > 0.001 {
+				t.Errorf("%s, %s: %.4f, by hand %.4f", test.name, plan.Axis(axis), got, want)
+			}
 		}
 	}
 }
