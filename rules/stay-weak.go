@@ -76,9 +76,7 @@ case chest {
 			f.Working = append(f.Working,
 				diag.Step{Op: diag.Equals, Value: torque(p, turns), Label: "turns it"},
 				diag.Step{Op: diag.Versus, Value: torque(p, held), Label: "held"})
-			if !weight.Status.Verified() {
-				f.Working = append(f.Working, diag.Step{Label: "how heavy is a figure from memory, check it"})
-			}
+			f.Working = about(f.Working, weight)
 			pass.Report(f)
 		}
 	},

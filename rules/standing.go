@@ -1,0 +1,195 @@
+package rules
+
+// What stands on the floor by itself: what is in it and on it, where its feet are, what it weighs and where it
+// balances, and whether a wall holds it.
+
+import (
+	"slices"
+	"strings"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+)
+
+// onFloor is one piece.
+type onFloor struct {
+	*plan.Assembly
+	subject  string
+	tops     []*plan.Member // that lie over it
+	things   []plan.Within
+	balance  plan.Balance
+	balanced bool // the balance is known
+}
+
+// mostWithin bounds the work on one piece: of one in which more stands nothing is said.
+const mostWithin = 2000
+
+// piecesIn are the assemblies that stand by themselves, and in which not too much stands to be looked at. wanted
+// says which are worth a look.
+func piecesIn(p *plan.Plan, wanted func(*plan.Assembly, []*plan.Member) bool) []*onFloor {
+	over := map[*plan.Assembly][]*plan.Member{}
+	for _, top := range p.Tops {
+		if top.Over != nil && top.Over.Of.To != nil {
+			over[top.Over.Of.To] = append(over[top.Over.Of.To], top)
+		}
+	}
+	var all []*onFloor
+	for _, a := range p.Assemblies {
+		if a.Text == "" || a.Used() || !wanted(a, over[a]) {
+			continue
+		}
+		things, ok := a.Within(mostWithin)
+		if !ok {
+			continue
+		}
+		s := &onFloor{Assembly: a, subject: plan.PathOf(a), tops: over[a], things: things}
+		s.balance, s.balanced = p.Balance(a)
+		all = append(all, s)
+	}
+	return all
+}
+
+// called is what a message calls it: what it is for, where the plan says so.
+func (s *onFloor) called() string {
+	if s.Use.Is != "" {
+		return s.Use.Is + " " + quote(s.Text)
+	}
+	return s.Kind.String() + " " + quote(s.Text)
+}
+
+// feet are where it stands on the floor along an axis, from the first foot to the last. One that has no lists
+// stands on its whole outside.
+func (s *onFloor) feet(axis plan.Axis) plan.Extent {
+	out := s.Outside[axis]
+	if s.Root == nil {
+		return plan.Extent{Size: out.Length, Placed: true, Sized: out.Known()}
+	}
+	floor := s.Outside[plan.Down]
+	var feet plan.Extent
+	for _, w := range s.things {
+		box, stands := footing(w)
+		if !stands {
+			continue
+		}
+		at, down := box[axis], box[plan.Down]
+		if !floor.Known() || !down.Known() || !at.Known() {
+			return plan.Extent{}
+		}
+		if wood.Under(down.To(), floor.Length) {
+			continue
+		}
+		if !feet.Known() {
+			feet = at
+			continue
+		}
+		from := min(feet.From, at.From)
+		feet.From, feet.Size = from, max(feet.To(), at.To())-from
+	}
+	return feet
+}
+
+// footing is the place of something that may stand on the floor: of wood, or of a frame of which one side in many is
+// drawn.
+func footing(w plan.Within) (plan.Box, bool) {
+	switch n := w.Node.(type) {
+	case *plan.Member:
+		at := n.Body
+		at[n.Grain] = n.Cell[n.Grain]
+		return w.Box(at), true
+	case *plan.Placed:
+		return w.Box(n.Cell), n.Part.To == nil || n.Part.To.Root == nil
+	}
+	return plan.Box{}, false
+}
+
+// onLegs reports whether it stands on legs, or on sides that are drawn beside it.
+func (s *onFloor) onLegs() bool {
+	return s.Root == nil || slices.ContainsFunc(s.things, func(w plan.Within) bool {
+		m, ok := w.Node.(*plan.Member)
+		return ok && (m.Word == "leg" || m.Word == "post")
+	})
+}
+
+// holds ranges over what it, and everything in it, is said to hold.
+func (s *onFloor) holds(what string) bool {
+	says := func(all []*plan.Holds) bool {
+		return slices.ContainsFunc(all, func(h *plan.Holds) bool { return h.What.Is == what })
+	}
+	return says(s.Holds) || slices.ContainsFunc(s.things, func(w plan.Within) bool {
+		switch n := w.Node.(type) {
+		case *plan.Member:
+			return says(n.Holds)
+		case *plan.Drawer:
+			return says(n.Holds)
+		case *plan.Space:
+			return says(n.Holds)
+		case *plan.Placed:
+			return n.Part.To != nil && says(n.Part.To.Holds)
+		}
+		return false
+	})
+}
+
+// drawers are those that pull out to the front.
+func (s *onFloor) drawers() []plan.Within {
+	var all []plan.Within
+	for _, w := range s.things {
+		if _, ok := w.Node.(*plan.Drawer); ok && w.Faces() {
+			all = append(all, w)
+		}
+	}
+	return all
+}
+
+// inPieceAt is where a point of the assembly in which something stands lies in the piece, along an axis that both have alike.
+func inPieceAt(w plan.Within, axis plan.Axis, at plan.Length) plan.Length {
+	var box plan.Box
+	box[axis] = plan.Extent{From: at.Length, Placed: at.Known(), Sized: true}
+	e := w.Box(box)[axis]
+	if !e.Placed {
+		return plan.Length{}
+	}
+	return plan.Length{Length: e.From, How: plan.Derived}
+}
+
+// anchored is where the plan fastens it, or something in it or on it, to the wall; nil where it does not.
+func (s *onFloor) anchored(p *plan.Plan) *plan.Fixing {
+	in := map[*plan.Assembly]bool{s.Assembly: true}
+	for _, w := range s.things {
+		in[plan.It(w.Node).In] = true
+		if placed, ok := w.Node.(*plan.Placed); ok {
+			in[placed.Part.To] = true
+		}
+	}
+	for _, f := range p.Fixes {
+		if !f.Wall.On || f.A.To == nil {
+			continue
+		}
+		switch n := f.A.To.Is.(type) {
+		case *plan.Assembly:
+			if in[n] {
+				return f
+			}
+		case plan.Node:
+			top, isTop := n.(*plan.Member)
+			if in[plan.It(n).In] || isTop && slices.Contains(s.tops, top) {
+				return f
+			}
+		}
+	}
+	return nil
+}
+
+// fixToWall is a line that fixes it to the wall, for a message.
+func (s *onFloor) fixToWall() string {
+	return "`fix " + strings.TrimSpace(s.subject) + " to wall { … }`"
+}
+
+// about remarks on a weight that rests on a figure from memory.
+func about(working diag.Working, w plan.Weight) diag.Working {
+	if !w.Status.Verified() {
+		working = append(working, diag.Step{Label: "how heavy is a figure from memory, check it"})
+	}
+	return working
+}
