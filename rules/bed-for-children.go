@@ -109,12 +109,12 @@ frame rail-side {
 type bed struct {
 	*plan.Assembly
 	things     []plan.Within
-	mattresses []mattress
+	mattresses []bedding
 	lies       plan.Length // how high the underside of what carries the highest mattress lies above the floor
 }
 
-// mattress is one mattress of a bed, by its place in the bed.
-type mattress struct {
+// bedding is one mattress of a bed, by its place in the bed.
+type bedding struct {
 	room  plan.Box
 	thick plan.Length
 }
@@ -137,7 +137,7 @@ func bedOf(p *plan.Plan, a *plan.Assembly) *bed {
 			if below == nil || !floor.Known() || !room[plan.Down].Known() {
 				continue // its room does not end at what carries it
 			}
-			b.mattresses = append(b.mattresses, mattress{room, h.Thick})
+			b.mattresses = append(b.mattresses, bedding{room, h.Thick})
 			under := room[plan.Down].To()
 			if _, empty := below.(*plan.Space); !empty {
 				if at := w.Box(plan.It(below).Cell)[plan.Down]; at.Known() && wood.Under(at.To(), floor.Length) {
@@ -193,7 +193,7 @@ func (b *bed) widestGap() plan.Length {
 			continue
 		}
 		before, after := plan.Neighbour(s, plan.Side(s.Parent.Axis*2)), plan.Neighbour(s, plan.Side(s.Parent.Axis*2+1))
-		if !upright(before) || !upright(after) || !slat(before) && !slat(after) {
+		if !uprightStick(before) || !uprightStick(after) || !ofRow(before) && !ofRow(after) {
 			continue // two legs have room between them
 		}
 		at := s.Cell[s.Parent.Axis]
@@ -207,13 +207,13 @@ func (b *bed) widestGap() plan.Length {
 	return widest
 }
 
-// upright reports whether a thing is an upright stick, and slat whether that is one of a row, and no leg.
-func upright(n plan.Node) bool {
+// uprightStick reports whether a thing is an upright stick, and ofRow whether that is one of a row, and no leg.
+func uprightStick(n plan.Node) bool {
 	m, ok := n.(*plan.Member)
 	return ok && m.Grain == plan.Down && !m.Board()
 }
 
-func slat(n plan.Node) bool { return !slices.Contains([]string{"leg", "post"}, plan.It(n).Word) }
+func ofRow(n plan.Node) bool { return !slices.Contains([]string{"leg", "post"}, plan.It(n).Word) }
 
 func (b *bed) bunk(p *plan.Plan) diag.Finding {
 	paper := p.Paper()
@@ -294,7 +294,7 @@ func (b *bed) above(w plan.Within, m *plan.Member) (above plan.Length, lies bool
 	if !guard.Known() {
 		return plan.Length{}, false
 	}
-	var its *mattress
+	var its *bedding
 	for i, mat := range b.mattresses {
 		at := mat.room[plan.Down]
 		if at.Known() && wood.Under(guard.From, at.To()) && (its == nil || at.To() < its.room[plan.Down].To()) {

@@ -65,12 +65,11 @@ wood oak { species "white oak" ; sawn quarter }
 sheet thin { kind plywood ; species "yellow birch" ; thick 1/4 ; actual 1/4 ; heavy 40lb/ft3 ; emission "TSCA Title VI" }
 slide full { kind side-mount ; long 16 ; room 1/2 ; travel 16 ; carries 75lb }
 ` + supplies + `case chest {
-  holds books
   wide 34 ; high 36 ; deep 18
   of oak 3/4
   joint housing deep 1/4
   each drawer {
-    of oak 1/2 ; front oak 3/4 applied ; fit inset ; reveal 1/16 ; slide full
+    of oak 1/2 ; front oak 3/4 applied ; fit inset ; reveal 1/16 ; slide full ; holds books
     corner front dovetail slope 1:7 ; corner back dado deep 1/4
     bottom thin groove 1/4 x 1/4 up 1/2
   }

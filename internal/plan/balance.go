@@ -141,7 +141,7 @@ func (p *Plan) balanceNode(n Node, of func(*Assembly) (Balance, bool)) (Balance,
 		for axis, centre := range inner.Centre {
 			box[axis] = Extent{From: centre, Placed: true, Sized: true}
 		}
-		at, known = n.outer(box), ok
+		at, known = n.Outer(box), ok
 	}
 	b := Balance{Weight: w}
 	for axis, e := range at {
@@ -266,7 +266,7 @@ const maxWithin = 20
 // Box is a place in the assembly of the thing, as the outermost assembly measures.
 func (w Within) Box(at Box) Box {
 	for i := len(w.through) - 1; i >= 0; i-- {
-		at = w.through[i].outer(at)
+		at = w.through[i].Outer(at)
 	}
 	return at
 }
@@ -279,20 +279,4 @@ func (w Within) Faces() bool {
 		}
 	}
 	return true
-}
-
-// outer is a place in something placed, as the assembly in which it stands measures.
-func (p *Placed) outer(inner Box) Box {
-	var box Box
-	for axis := Across; axis <= Behind; axis++ {
-		e, place := inner[axis], p.Cell[p.HostAxis(axis)]
-		if p.reversed(axis) {
-			e.From = place.Size - e.To()
-			e.Placed = e.Placed && e.Sized && place.Sized
-		}
-		e.From += place.From
-		e.Placed = e.Placed && place.Placed
-		box[p.HostAxis(axis)] = e
-	}
-	return box
 }
