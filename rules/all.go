@@ -140,6 +140,7 @@ var All = []*Rule{
 	rabbetShallow,
 	railLength,
 	ringsUnsaid,
+	rodSags,
 	runnerPlay,
 	sandThrough,
 	sawNotTrue,
