@@ -18,7 +18,7 @@ rule does not judge that.
 Take stronger stays, or two of them ("stay soft count 2"), or make the lid lighter. The rule asks what turns the lid when it is level; where it opens
 only part of that way, as far as it goes. What lies on an open flap is not counted.`,
 	Sources: `Statics: the weight times half the depth. What woods and sheets weigh: Wood Handbook, USDA Forest Products Laboratory,
-FPL-GTR-190, 2010, chapter 4 and tables 5-3a and 12-1. Glass from memory.`,
+FPL-GTR-190, 2010, chapter 4 and tables 5-3a and 12-1. Glass: EN 572-1, from pages that quote it.`,
 	Sound: `A lid that two stays hold together; a flap that opens a little; a stay of which the plan does not say what it holds.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 wood oak { species "white oak" ; sawn quarter }

@@ -41,7 +41,8 @@ assembly a { wide 24 ; high 24 ; deep 12 ; across { case one part box ; case two
 			"a door with its hardware", `case a { of heavy 1/2 ; wide 13 ; high 25 ; deep 12 ; across { side l ; down { top t ; door d { leaf heavy 1/2 ; fit inset ; reveal 1/2 ; hang left ; hinge butt ends 2 count 3 ; handle bow at 12 } ; bottom b } ; side r } }`,
 			40*(11*23+2*25*12+2*12*12)/2/1728. + 1.5 + 0.25,
 		},
-		{"a pane", "frame a { wide 12 ; high 12 ; thick 1 ; across { glass g { thick 1/8 ; gap 0 } } }", 1.6},
+		// 2500 kg/m3 x 0.305 x 0.305 x 0.003175 m is 0.737 kg.
+		{"a pane", "frame a { wide 12 ; high 12 ; thick 1 ; across { glass g { thick 1/8 ; gap 0 } } }", 1.626},
 		{"glass that is not said to be of a thickness", "frame a { wide 12 ; high 12 ; thick 1 ; across { glass g } }", -1},
 		{"something of nothing that is known", "assembly a { wide 12 ; high 72 ; deep 2 ; across { side b 12 { thick 2 } } }", -1},
 		{"nothing", "assembly a { wide 12 ; high 72 ; deep 2 }", -1},

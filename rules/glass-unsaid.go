@@ -1,0 +1,102 @@
+package rules
+
+import (
+	"fmt"
+	"slices"
+
+	"plancheck/internal/diag"
+	"plancheck/internal/plan"
+	"plancheck/internal/wood"
+	"plancheck/lang"
+)
+
+var (
+	paneLow = &Figure{
+		Name: "low", Why: "how high above the floor the lower edge of a pane is that is asked about in a piece that is no door", Basis: SecondHand,
+		Source: "18 in (457 mm): International Residential Code, R308.4.3, on windows, from a page that quotes it", Dim: lang.Length, Length: 18 * wood.Inch, Metric: 457 * wood.Millimetre,
+	}
+	onFloorFrom = &Figure{
+		Name: "tall", Why: "from which height a piece is taken to stand on the floor, and not on something", Basis: Practice,
+		Source: "24 in (600 mm)", Dim: lang.Length, Length: 24 * wood.Inch, Metric: 600 * wood.Millimetre,
+	}
+)
+
+var glassUnsaid = &Rule{
+	Name: "glass-unsaid", Group: Structure, Severity: diag.Advice,
+	Summary: "a plan does not say what sort of glass is in a door, or near the floor",
+	Doc: `Ordinary glass breaks into long blades. A door is slammed, and what is near the floor is within reach of feet, of a vacuum cleaner and of small
+children. Tempered glass is made to its size and cannot be cut afterwards, so that it is ordered before the frame is closed.
+
+Ask what the standard and the code of the place want there, and say what is ordered: "kind tempered", "kind laminated" or "kind float". The rule
+asks once for each frame, about doors and about panes that begin low in a piece that stands on the floor. It does not judge what is said: which
+glass is wanted in furniture, how thick and how marked, is for the standard, the local code and the glazier.`,
+	Sources: `For doors and windows in buildings in the United States: 16 CFR 1201 (safety standard for architectural glazing materials), whose scope names
+doors; for panes near the floor as the figure says. Neither was written for furniture.`,
+	Sound:   `A door whose glass is said to be tempered; a pane high up in a piece that is no door; a picture frame; a small case that stands on something.`,
+	Bad:     glazed("glass pane { thick 1/8 ; joint rabbet 3/8 x 3/8 }"),
+	Good:    glazed("glass pane { thick 1/8 ; kind tempered ; joint rabbet 3/8 x 3/8 }"),
+	Figures: []*Figure{paneLow, onFloorFrom},
+	Check: func(pass *Pass) {
+		p := pass.Plan
+		leaves := map[*plan.Assembly]*plan.Door{}
+		for d := range plan.AllOf[*plan.Door](p) {
+			if d.Leaf.Frame != nil && leaves[d.Leaf.Frame] == nil {
+				leaves[d.Leaf.Frame] = d
+			}
+		}
+		placed := placedAt(p)
+		asked := map[diag.Span]bool{} // frames, of which it asks once
+		for g := range plan.AllOf[*plan.Glass](p) {
+			if g.Kind.Is != "" || asked[g.In.Name.Span] {
+				continue
+			}
+			outer, at := outermostOf(g, placed)
+			f := diag.Finding{
+				Subject: plan.PathOf(g), Span: g.Name.Span,
+				Fixes: []diag.Fix{{Title: "ask what the standard and the local code want there, and say `kind tempered`, `kind laminated` or `kind float`"}},
+			}
+			low, isLow := aboveFloor(pass, outer, at)
+			switch door := leaves[outer]; {
+			case door != nil:
+				f.Message = fmt.Sprintf("%s is in %s, and the plan does not say what sort of glass it is", titled(&g.Item), titled(&door.Item))
+			case isLow && !fixedToWall(p, outer):
+				f.Message = fmt.Sprintf("%s begins %s above the floor, and the plan does not say what sort of glass it is", titled(&g.Item), exact(p, low))
+			default:
+				continue
+			}
+			asked[g.In.Name.Span] = true
+			pass.Report(f)
+		}
+	},
+}
+
+// outermostOf is the assembly in which all of that stands in which something stands, and its place there.
+func outermostOf(n plan.Node, placed map[*plan.Assembly]*plan.Placed) (*plan.Assembly, plan.Box) {
+	a, at := plan.It(n).In, plan.It(n).Cell
+	for seen := map[*plan.Assembly]bool{}; placed[a] != nil && !seen[a]; {
+		seen[a] = true
+		a, at = placed[a].In, placed[a].Outer(at)
+	}
+	return a, at
+}
+
+// aboveFloor is how high a place begins above the floor on which a piece stands, where that is low.
+func aboveFloor(pass *Pass, a *plan.Assembly, at plan.Box) (wood.Length, bool) {
+	high, subject := a.Outside[plan.Down], plan.PathOf(a)
+	if a.Kind == plan.Frame || !high.Known() || !at[plan.Down].Known() || high.Length < pass.Length(onFloorFrom, subject) {
+		return 0, false
+	}
+	low := high.Length - at[plan.Down].To()
+	return low, low >= 0 && low < pass.Length(paneLow, subject)
+}
+
+// fixedToWall reports whether a plan fixes an assembly, or something that stands in it, to the wall, where it may hang.
+func fixedToWall(p *plan.Plan, a *plan.Assembly) bool {
+	return slices.ContainsFunc(p.Fixes, func(f *plan.Fixing) bool {
+		if !f.Wall.On || f.A.To == nil {
+			return false
+		}
+		n, ok := f.A.To.Is.(plan.Node)
+		return f.A.To.Is == a || ok && plan.It(n).In == a
+	})
+}
