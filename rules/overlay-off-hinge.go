@@ -20,7 +20,7 @@ var (
 	}
 )
 
-// cupBase is what a cup hinge of a straight arm covers with its bore at the very edge and no plate.
+// cupBase is what a cup hinge of 35 mm and a straight arm covers with its bore at the very edge and no plate.
 const cupBase = 13 * wood.Millimetre
 
 var overlayOffHinge = &Rule{
@@ -135,7 +135,7 @@ func cupCovers(paper *plan.Paper, use *plan.HardwareUse) bool {
 		}
 		return true
 	}
-	if !rim.Known() || !h.Plate.Known() {
+	if !rim.Known() || !h.Plate.Known() || !usualCup(h) {
 		return false
 	}
 	paper.Start(cupBase, "a cup at the very edge").Plus(rim.Length, "from the edge to the bore")

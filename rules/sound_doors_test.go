@@ -36,10 +36,11 @@ func soundHung(kind, hang string, wide, high float64) string {
 		doors = "door only { leaf ply ; fit inset ; reveal 3/32 ; hang " + hang + " ; hinge brass ends 3 ; catch roller at 6 ; leans 1lb at 6 }"
 	case "overlay":
 		supplies = "hinge cup { kind cup ; bore 35mm ; deep 12.5mm ; rim 4mm ; plate 0 ; fixings 45mm x 9.5mm ; opens 110deg ; covers 17mm at rim 4mm plate 0 }\n"
-		doors = "door only { leaf ply ; fit overlay 5/8 ; hang " + hang + " ; hinge cup at 4, 9 }"
+		doors = fmt.Sprintf("door only { leaf ply ; fit overlay 5/8 ; hang %s ; hinge cup at 4, %.4f }", hang, high-4)
 	case "shared":
 		supplies = "hinge half { kind cup ; bore 35mm ; deep 12.5mm ; rim 4mm ; plate 0 ; crank 8mm }\n"
-		doors = fmt.Sprintf("door near %.4f { leaf ply ; fit overlay 11/32 ; hang %s ; hinge half at 4, 9 } ; divider middle ; door far { leaf ply ; fit overlay 11/32 ; hang %s ; hinge half at 4, 9 }", wide, hang, other)
+		doors = fmt.Sprintf("door near %.4f { leaf ply ; fit overlay 11/32 ; hang %s ; hinge half at 4, %.4f } ; divider middle ; door far { leaf ply ; fit overlay 11/32 ; hang %s ; hinge half at 4, %.4f }",
+			wide, hang, high-4, other, high-4)
 	case "pair":
 		supplies = "hinge brass { kind butt ; high 2 ; wide 1 1/8 ; knuckle 3/16 }\nlatch ball { kind ball ; throw 1/4 ; pull 6lb }\nbolt flush { thick 1/4 ; long 3 }\n"
 		doors = "door near { leaf ply ; fit inset ; reveal 3/32 ; hang left ; active ; hinge brass ends 3 ; latch ball at 6 } ; door far { leaf ply ; fit inset ; reveal 3/32 ; hang right ; hinge brass ends 3 ; bolt flush on head }"

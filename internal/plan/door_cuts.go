@@ -93,7 +93,7 @@ func (d *Door) Along(use *HardwareUse, edge Side) []Extent {
 	case use.Hinge != nil && use.Hinge.High.Known() && n > 1 && n <= mostCuts:
 		near, end := use.Ends, less(size, use.Ends)
 		if use.InLine.On && edge.Axis() == Across {
-			near, end = d.insideRails()
+			near, end = d.InsideRails()
 		}
 		first, last := addUp(near, half(use.Hinge.High)), less(end, half(use.Hinge.High))
 		for i := range n {
@@ -106,9 +106,9 @@ func (d *Door) Along(use *HardwareUse, edge Side) []Extent {
 	return all
 }
 
-// insideRails are the inner edges of the highest and the lowest rail of a framed leaf, from its
+// InsideRails are the inner edges of the highest and the lowest rail of a framed leaf, from its
 // upper end: between them lie hinges that are in line with the rails.
-func (d *Door) insideRails() (upper, lower Length) {
+func (d *Door) InsideRails() (upper, lower Length) {
 	f := d.Leaf.Frame
 	if f == nil || !f.Outside[Down].Known() {
 		return Length{}, Length{}
@@ -143,7 +143,10 @@ func (c *cutter) hinge(d *Door, use *HardwareUse, hung Side) {
 		case "barrel": // into the middle of the edge
 			box[axis] = about(along, h.Bore)
 			box[Behind] = round(half(d.Thick()), h.Bore)
-			c.leaf(d, use, hung, cutting{kind: CutHingeBore, enters: hung, round: true}, begin(h.Deep), box)
+			k := cutting{kind: CutHingeBore, enters: hung, round: true}
+			c.leaf(d, use, hung, k, begin(h.Deep), box)
+			k.enters = hung.Opposite()
+			c.beside(d, use, hung, k, box[axis], box[Behind], h.Deep)
 		case "butt":
 			box[axis] = about(along, h.High)
 			if d.Fit.Kind.Is == "overlay" { // between the back of the leaf and the edge of the case
