@@ -44,7 +44,7 @@ case cupboard {
 	Figures: []*Figure{barrelEnd},
 	Check: func(pass *Pass) {
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			if hung, turns := hungOn(d); turns {
+			if hung, turns := d.Hung(); turns {
 				checkBarrels(pass, d, hung)
 			}
 		}

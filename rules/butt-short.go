@@ -57,7 +57,7 @@ case closet {
 	Check: func(pass *Pass) {
 		p := pass.Plan
 		for d := range plan.AllOf[*plan.Door](p) {
-			hung, turns := hungOn(d)
+			hung, turns := d.Hung()
 			thick, wide, high := d.Thick(), d.Size[plan.Across], d.Size[plan.Down]
 			if !turns || hung.Axis() != plan.Across || !thick.Known() || !wide.Known() || !high.Known() ||
 				wood.Under(high.Length, pass.Length(passageHigh, plan.PathOf(d))) {

@@ -60,7 +60,7 @@ case cupboard {
 	Figures: []*Figure{railNear},
 	Check: func(pass *Pass) {
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			hung, turns := hungOn(d)
+			hung, turns := d.Hung()
 			if turns && hung.Axis() == plan.Across {
 				checkRails(pass, d, hung)
 			}

@@ -56,7 +56,7 @@ case cupboard {
 	Check: func(pass *Pass) {
 		p := pass.Plan
 		for d := range plan.AllOf[*plan.Door](p) {
-			hung, turns := hungOn(d)
+			hung, turns := d.Hung()
 			wide, high := d.Size[plan.Across], d.Size[plan.Down]
 			if !turns || hung.Axis() != plan.Across || !wide.Known() || !high.Known() || wood.Over(wide.Length, high.Length) {
 				continue
