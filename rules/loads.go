@@ -11,9 +11,10 @@ import (
 // Loaded is a member on which something lies. Where the plan does not tell what carries it, or how heavy that is, it is not
 // Judged, and has no span.
 type Loaded struct {
-	Path, Carries   string
-	Judged          bool
-	Span, Sags, May wood.Length // its widest clear span, how far it sags over that at once, and what its use allows
+	Path, Carries string
+	Judged        bool
+	Span          wood.Length // its widest clear one
+	Sags, May     string      // how far it sags over that at once, and what its use allows
 }
 
 // Loads are the members on which something lies, those of a row, or of a line for each, once.
@@ -32,7 +33,7 @@ func Loads(p *plan.Plan) (all []Loaded) {
 		if b != nil {
 			if l, ok := loadOn(p, b); ok {
 				s := sagOf(pass, b, l)
-				one.Judged, one.Span, one.Sags, one.May = true, s.span.long, s.sags, s.may
+				one.Judged, one.Span, one.Sags, one.May = true, s.span.long, small(p, s.sags), small(p, s.may)
 			}
 		}
 		all = append(all, one)

@@ -43,16 +43,28 @@ func Explain(r *rules.Rule) string {
 	return b.String()
 }
 
-// amount is what a figure comes to: a length in inches and in millimetres, anything else as
-// a plan writes it in the base unit of what it measures.
+// amount is what a figure comes to: a length, a weight and a pressure in both kinds of units, anything else as a plan
+// writes it in the base unit of what it measures.
 func amount(f *rules.Figure) string {
 	if f.Dim == lang.Length {
 		inch, metric := wood.Tape{Mark: wood.Inch / 64}, wood.Tape{Metric: true}
 		return fmt.Sprintf("%s (%s)", inch.ShowUnit(f.Length), metric.ShowUnit(cmp.Or(f.Metric, f.Length)))
 	}
+	rounded := func(v float64, unit string) string {
+		v, _ = strconv.ParseFloat(strconv.FormatFloat(v, 'g', 3, 64), 64)
+		return strconv.FormatFloat(v, 'f', -1, 64) + unit
+	}
+	switch {
+	case f.Dim == lang.Weight:
+		return fmt.Sprintf("%s (%s)", rounded(f.Number/wood.Pound, "lb"), rounded(f.Number, "kg"))
+	case f.Dim == lang.Pressure && f.Number < 10*wood.PSI: // what lies on a shelf, and not what a clamp presses
+		return fmt.Sprintf("%s (%s)", rounded(f.Number/wood.PSI*144, "psf"), rounded(f.Number/1000, "kPa"))
+	case f.Dim == lang.Pressure:
+		return fmt.Sprintf("%s (%s)", rounded(f.Number/wood.PSI, "psi"), rounded(f.Number/1000, "kPa"))
+	}
 	unit := map[lang.Dim]string{
-		lang.Percent: "%", lang.Temperature: "C", lang.Angle: "deg", lang.Weight: "kg", lang.Force: "N", lang.Torque: "Nm",
-		lang.Pressure: "Pa", lang.LineLoad: "kg/m", lang.Density: "kg/m3", lang.Time: "s",
+		lang.Percent: "%", lang.Temperature: "C", lang.Angle: "deg", lang.Force: "N", lang.Torque: "Nm",
+		lang.LineLoad: "kg/m", lang.Density: "kg/m3", lang.Time: "s",
 	}[f.Dim]
 	digits := -1
 	if f.Number < 1 { // a third is no page of threes

@@ -314,13 +314,13 @@ func (r *review) tables(p *plan.Plan) {
 	}
 	add(room)
 	carries := reviewTable{
-		ID: "loads", Head: "What it carries", Columns: []string{"part", "carries", "clear span", "sags about", "may sag"},
+		ID: "loads", Head: "What it carries", Columns: []string{"part", "carries", "clear span", "sags", "may sag"},
 		About: "How far each bends at once under what the plan says lies on it, spread evenly; in years it is half as much again, and more in boards. What breaks it is not worked out.",
 	}
 	for _, l := range rules.Loads(p) {
 		row := []string{l.Path, l.Carries, "not worked out", "", ""}
 		if l.Judged {
-			row = []string{l.Path, l.Carries, show(p, known(l.Span)), p.Tape.About(l.Sags), p.Tape.About(l.May)}
+			row = []string{l.Path, l.Carries, show(p, known(l.Span)), l.Sags, l.May}
 		}
 		carries.Rows = append(carries.Rows, row)
 	}
