@@ -494,9 +494,9 @@ type load struct {
 	taken    bool      // the plan says what is on it, and not how heavy that is
 }
 
-// loadOn is what lies on a beam; false where nobody says it, or how heavy that is.
-func loadOn(p *plan.Plan, b *beam) (load, bool) {
-	said, holds := saidOf(b.Member)
+// loadOn is what lies on a beam; false where it is not known how heavy that is.
+func loadOn(p *plan.Plan, b *beam, of bearer) (load, bool) {
+	said, holds := of.said, of.holds
 	l := load{sag: "case"}
 	for _, h := range holds {
 		if h.What.Is == "books" {
@@ -545,53 +545,55 @@ func loadOn(p *plan.Plan, b *beam) (load, bool) {
 	return l, l.perMetre > 0 && !math.IsInf(l.perMetre, 0)
 }
 
-// standingOn is what the one open bay on top of a member holds that stands there.
-func standingOn(m *plan.Member) (holds []*plan.Holds) {
-	on := against(m, plan.Upper)
-	if len(on) != 1 {
-		return nil
-	}
-	if bay, ok := on[0].(*plan.Space); ok {
-		for _, h := range bay.Holds {
-			if h.What.Is == "books" {
-				holds = append(holds, h)
-			}
-		}
-	}
-	return holds
-}
-
 // loaded ranges over the beams on which something lies.
 func loaded(p *plan.Plan) iter.Seq2[*beam, load] {
 	return func(yield func(*beam, load) bool) {
-		for _, b := range bearing(p) {
-			if b == nil {
+		for of := range bearing(p) {
+			if of.beam == nil {
 				continue
 			}
-			if l, ok := loadOn(p, b); ok && !yield(b, l) {
+			if l, ok := loadOn(p, of.beam, of); ok && !yield(of.beam, l) {
 				return
 			}
 		}
 	}
 }
 
-// bearing ranges over the members on which something lies, and each as a beam; nil where the plan does not tell
-// what carries it.
-func bearing(p *plan.Plan) iter.Seq2[*plan.Member, *beam] {
-	return func(yield func(*plan.Member, *beam) bool) {
+// bearer is a member on which something lies, as the plan says of it, or of the part that it is, of the bay that stands on
+// it, or, of a shelf, of its whole assembly.
+type bearer struct {
+	*plan.Member
+	said  *plan.Load
+	holds []*plan.Holds
+	beam  *beam // nil where the plan does not tell what carries it
+}
+
+// bearing ranges over the members on which something lies.
+func bearing(p *plan.Plan) iter.Seq[bearer] {
+	return func(yield func(bearer) bool) {
+		stood := shelved(p)
 		var all *beams // made once something is loaded
 		judge := func(m *plan.Member) bool {
-			if said, holds := saidOf(m); said == nil && len(holds) == 0 {
+			of := bearer{Member: m, said: m.Load, holds: m.Holds}
+			if part := m.Part.To; part != nil && !of.laden() {
+				of.said, of.holds = part.Load, part.Holds
+			}
+			if !of.laden() {
+				of.holds = stood[m]
+			}
+			if m.Parent != nil && m.Word == "shelf" && !of.laden() {
+				of.said, of.holds = m.In.Load, m.In.Holds
+			}
+			if !of.laden() {
 				return true
 			}
 			if all == nil {
 				all = newBeams(p)
 			}
-			b, ok := all.of(m)
-			if !ok {
-				b = nil
+			if b, ok := all.of(m); ok {
+				of.beam = b
 			}
-			return yield(m, b)
+			return yield(of)
 		}
 		for _, top := range p.Tops {
 			if !judge(top) {
@@ -606,20 +608,26 @@ func bearing(p *plan.Plan) iter.Seq2[*plan.Member, *beam] {
 	}
 }
 
-// saidOf is what the plan says that lies on a member: of it, or of the part that it is, of the bay that stands on it, or, of a
-// shelf, of its whole assembly.
-func saidOf(m *plan.Member) (*plan.Load, []*plan.Holds) {
-	if m.Load != nil || len(m.Holds) > 0 {
-		return m.Load, m.Holds
+func (b *bearer) laden() bool { return b.said != nil || len(b.holds) > 0 }
+
+// shelved are the books that stand in an open bay, by the one member under it.
+func shelved(p *plan.Plan) map[*plan.Member][]*plan.Holds {
+	all := make(map[*plan.Member][]*plan.Holds)
+	for bay := range plan.AllOf[*plan.Space](p) {
+		var books []*plan.Holds
+		for _, h := range bay.Holds {
+			if h.What.Is == "books" {
+				books = append(books, h)
+			}
+		}
+		if len(books) == 0 {
+			continue
+		}
+		if under := against(bay, plan.Lower); len(under) == 1 {
+			if m, ok := under[0].(*plan.Member); ok && len(against(m, plan.Upper)) == 1 {
+				all[m] = books
+			}
+		}
 	}
-	if part := m.Part.To; part != nil && (part.Load != nil || len(part.Holds) > 0) {
-		return part.Load, part.Holds
-	}
-	if m.Parent == nil {
-		return nil, nil
-	}
-	if holds := standingOn(m); len(holds) > 0 || m.Word != "shelf" {
-		return nil, holds
-	}
-	return m.In.Load, m.In.Holds
+	return all
 }

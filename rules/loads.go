@@ -22,17 +22,17 @@ func Loads(p *plan.Plan) (all []Loaded) {
 	limits, _ := readLimits(p, All)
 	pass := &Pass{Plan: p, rule: shelfSags, limits: limits}
 	seen := make(map[saying]bool)
-	for m, b := range bearing(p) {
-		if again(seen, m.Name.Span, m.In) {
+	for of := range bearing(p) {
+		if again(seen, of.Name.Span, of.In) {
 			continue
 		}
-		one := Loaded{Path: plan.PathOf(m), Carries: carriesSaid(p, m)}
-		if m.Row != "" {
-			one.Path = plan.PathOf(m.In) + "." + m.Row
+		one := Loaded{Path: plan.PathOf(of.Member), Carries: of.carries(p)}
+		if of.Row != "" {
+			one.Path = plan.PathOf(of.In) + "." + of.Row
 		}
-		if b != nil {
-			if l, ok := loadOn(p, b); ok {
-				s := sagOf(pass, b, l)
+		if of.beam != nil {
+			if l, ok := loadOn(p, of.beam, of); ok {
+				s := sagOf(pass, of.beam, l)
 				one.Judged, one.Span, one.Sags, one.May = true, s.span.long, small(p, s.sags), small(p, s.may)
 			}
 		}
@@ -41,18 +41,17 @@ func Loads(p *plan.Plan) (all []Loaded) {
 	return all
 }
 
-// carriesSaid is what the plan says that lies on a member, in a word or two.
-func carriesSaid(p *plan.Plan, m *plan.Member) string {
-	said, holds := saidOf(m)
+// carries is what the plan says that lies on a member, in a word or two.
+func (b *bearer) carries(p *plan.Plan) string {
 	var words []string
 	switch {
-	case said == nil:
-	case said.On.Dim == lang.LineLoad:
-		words = append(words, onLength(p, said.On.Value*wood.Gravity))
+	case b.said == nil:
+	case b.said.On.Dim == lang.LineLoad:
+		words = append(words, onLength(p, b.said.On.Value*wood.Gravity))
 	default:
-		words = append(words, onArea(p, said.On.Value))
+		words = append(words, onArea(p, b.said.On.Value))
 	}
-	for _, h := range holds {
+	for _, h := range b.holds {
 		words = append(words, h.What.Is)
 		if h.Weigh.Known() {
 			words = append(words, heft(p, h.Weigh.Value))
