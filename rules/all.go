@@ -206,6 +206,7 @@ var All = []*Rule{
 	topSize,
 	turnTooTight,
 	unbalancedLayup,
+	unbraced,
 	underSlideWidth,
 	unitSlip,
 	unknownName,
