@@ -40,9 +40,6 @@ type mattress struct {
 	within bool // what holds it is the assembly that has the slats, and no empty place over them
 }
 
-// mostInBed is how many things a bed has; what unfolds into more is no bed.
-const mostInBed = 2000
-
 // decks ranges over the rows of slats under the mattresses of a plan, each once.
 func decks(p *plan.Plan) iter.Seq[*deck] {
 	return func(yield func(*deck) bool) {
@@ -123,12 +120,11 @@ func outermost(a *plan.Assembly, holder *plan.Space, placed map[*plan.Assembly]*
 
 // walk takes down the wood of a bed, and the rows of slats in it that lie level.
 type walk struct {
-	up     plan.Axis
-	floor  plan.Length // how far down the bed goes
-	cot    bool
-	things int
-	wood   []timber
-	decks  []*deck
+	up    plan.Axis
+	floor plan.Length // how far down the bed goes
+	cot   bool
+	wood  []timber
+	decks []*deck
 }
 
 func walked(bed *plan.Assembly) *walk {
@@ -136,8 +132,21 @@ func walked(bed *plan.Assembly) *walk {
 	if bed.Kind == plan.Frame {
 		w.up, w.floor = plan.Behind, plan.Length{}
 	}
-	if !w.into(bed, nil) {
+	things, all := bed.Within(mostWithin)
+	if !all {
 		return &walk{}
+	}
+	for _, t := range things {
+		switch n := t.Node.(type) {
+		case *plan.Member:
+			if n.Word != "slat" {
+				w.wood = append(w.wood, timber{Node: n, at: t.Box(n.Body), grain: t.Along(n.Grain)})
+			}
+		case *plan.Panel:
+			w.wood = append(w.wood, timber{Node: n, at: t.Box(n.Cell)})
+		case *plan.List:
+			w.rowOf(n, t)
+		}
 	}
 	return w
 }
@@ -183,43 +192,15 @@ func (m mattress) on(level plan.Extent) bool {
 	return at.Known() && (level.From-at.To()).Abs() <= wood.Inch
 }
 
-// into goes through an assembly, which is placed by the last of what is given; false where there is too much in it.
-func (w *walk) into(a *plan.Assembly, by []*plan.Placed) bool {
-	for n := range a.Nodes() {
-		if w.things++; w.things > mostInBed {
-			return false
-		}
-		switch n := n.(type) {
-		case *plan.Member:
-			if n.Word != "slat" {
-				w.wood = append(w.wood, timber{Node: n, at: outer(n.Body, by), grain: axisThere(n.Grain, by)})
-			}
-		case *plan.Panel:
-			w.wood = append(w.wood, timber{Node: n, at: outer(n.Cell, by)})
-		case *plan.List:
-			w.row(n, by)
-		case *plan.Placed:
-			inner := n.Part.To
-			if inner == nil || inner == a || slices.ContainsFunc(by, func(p *plan.Placed) bool { return p.In == inner }) {
-				continue
-			}
-			if !w.into(inner, append(slices.Clip(by), n)) {
-				return false
-			}
-		}
-	}
-	return true
-}
-
-// row takes down a list if it is a row of slats that lie level.
-func (w *walk) row(l *plan.List, by []*plan.Placed) {
-	d := &deck{list: l, up: w.up, in: w}
+// rowOf takes down a list if it is a row of slats that lie level.
+func (w *walk) rowOf(l *plan.List, t plan.Within) {
+	d := &deck{list: l, up: w.up, row: t.Along(l.Axis), in: w}
 	for _, n := range l.Items {
 		m, ok := n.(*plan.Member)
 		if !ok || m.Word != "slat" {
 			continue
 		}
-		s := timber{Node: m, at: outer(m.Body, by), grain: axisThere(m.Grain, by), low: outer(m.Cell, by)[w.up]}
+		s := timber{Node: m, at: t.Box(m.Body), grain: t.Along(m.Grain), low: t.Box(m.Cell)[w.up]}
 		for i, e := range m.Ends {
 			if e != nil && len(e.Mates) > 0 {
 				end := m.Body
@@ -227,7 +208,7 @@ func (w *walk) row(l *plan.List, by []*plan.Placed) {
 					end[m.Grain].From = end[m.Grain].To()
 				}
 				end[m.Grain].Size = 0
-				s.held = append(s.held, outer(end, by)[s.grain])
+				s.held = append(s.held, t.Box(end)[s.grain])
 			}
 		}
 		if !s.at[0].Known() || !s.at[1].Known() || !s.at[2].Known() {
@@ -236,11 +217,7 @@ func (w *walk) row(l *plan.List, by []*plan.Placed) {
 		d.slats = append(d.slats, s)
 		d.along = s.grain
 	}
-	if len(d.slats) < 2 {
-		return
-	}
-	d.row = axisThere(l.Axis, by)
-	if d.row != w.up && d.along != w.up && d.row != d.along {
+	if len(d.slats) > 1 && d.row != w.up && d.along != w.up && d.row != d.along {
 		w.decks = append(w.decks, d)
 	}
 }
@@ -256,21 +233,6 @@ func (w *walk) covers(d *deck, m mattress) bool {
 		level := at.Known() && !wood.Over(at.To(), first.at[w.up].From) && (m.within || !wood.Under(at.From, m.at[w.up].To()))
 		return level && overlapping(x.at[d.along], first.at[d.along]) && (overlapping(x.at[d.row], first.at[d.row]) || overlapping(x.at[d.row], last.at[d.row]))
 	})
-}
-
-// outer is a place in the innermost of what stands in one another, in the outermost.
-func outer(at plan.Box, by []*plan.Placed) plan.Box {
-	for i := len(by) - 1; i >= 0; i-- {
-		at = by[i].Outer(at)
-	}
-	return at
-}
-
-func axisThere(axis plan.Axis, by []*plan.Placed) plan.Axis {
-	for i := len(by) - 1; i >= 0; i-- {
-		axis = by[i].HostAxis(axis)
-	}
-	return axis
 }
 
 // overlapping reports whether two extents are known, and share more than a touch.

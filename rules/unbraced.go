@@ -42,7 +42,7 @@ parallelogram with soft corners: loaded, it leans to one side, works its joints 
 Give it a back that is let in and fastened all round, a rail under the top or the lowest shelf, a brace across a corner, or fix it to the wall. The
 rule speaks of a case that is higher than 30 (760 mm) and carries what the plan says ("load", "holds", "kind shelves"), of boards alone: two
 sides or more, with shelves, tops and bottoms between them that are housed, dowelled, screwed or laid on pins. It is silent where there is a back, a rail or
-another stick, a front, anything drawn elsewhere or fastened to it, a joint that keeps its corner square (dovetails, tenons, mitres, rabbets),
+another stick, a front, a drawer, anything drawn elsewhere or fastened to it, a joint that keeps its corner square (dovetails, tenons, mitres, rabbets),
 or an end of which the plan says no joint; and of a case that stands in another.`,
 	Sources: `Statics: four bars and four pins have no shape of their own. From which height it matters is common practice, no source.`,
 	Sound: `A rack of 60 with a back, with a rail under its top, fixed to the wall, with dovetailed corners; one of just 30; one whose joints are not
@@ -54,7 +54,7 @@ said; one on which nothing is said to lie.`,
 		p := pass.Plan
 		held := fastenedAtAll(p)
 		for _, a := range p.Assemblies {
-			if a.Kind != plan.Case || held[a] || !laden(a) {
+			if a.Kind != plan.Case || a.Used() || held[a] || !laden(a) {
 				continue
 			}
 			kinds := loosely(a)
@@ -112,7 +112,7 @@ func loosely(a *plan.Assembly) (kinds []string) {
 	upright := 0
 	for n := range a.Nodes() {
 		switch n := n.(type) {
-		case *plan.List, *plan.Space, *plan.Door, *plan.Drawer:
+		case *plan.List, *plan.Space, *plan.Door:
 		case *plan.Member:
 			switch {
 			case !n.Board() || n.Word == "front":
@@ -139,12 +139,9 @@ func loosely(a *plan.Assembly) (kinds []string) {
 	return kinds
 }
 
-// fastenedAtAll are the assemblies that stand in others, or to which a line of its own fastens anything.
+// fastenedAtAll are the assemblies to which a line of its own fastens anything.
 func fastenedAtAll(p *plan.Plan) map[*plan.Assembly]bool {
 	held := map[*plan.Assembly]bool{}
-	for n := range plan.AllOf[*plan.Placed](p) {
-		held[n.Part.To] = true
-	}
 	for _, f := range p.Fixes {
 		for _, r := range []plan.Ref[plan.Thing]{f.A, f.B} {
 			if r.To == nil {

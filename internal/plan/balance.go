@@ -271,6 +271,14 @@ func (w Within) Box(at Box) Box {
 	return at
 }
 
+// Along is an axis of the assembly of the thing, as the outermost assembly has it.
+func (w Within) Along(own Axis) Axis {
+	for i := len(w.through) - 1; i >= 0; i-- {
+		own = w.through[i].HostAxis(own)
+	}
+	return own
+}
+
 // Faces reports whether the front of the thing looks to the front of the outermost assembly.
 func (w Within) Faces() bool {
 	for _, p := range w.through {
