@@ -15,7 +15,7 @@ sheet ply { kind plywood ; thick 3/4 ; actual 3/4 ; emission "TSCA Title VI" }
 %s
 case rack {
   of ply
-  wide %.4f ; high 40 ; deep %.4f
+  wide %.4f ; high 30 ; deep %.4f
   joint dado deep 1/4
   across { side left ; down { top roof ; open a ; shelf only { of stuff %.4f ; joint dado deep 1/4 glue centre ; %s } ; open b ; bottom floor } ; side right }
 }
