@@ -227,7 +227,7 @@ func (c *scope) finding(p *plan.Plan, s *onFloor) diag.Finding {
 			s.called())
 		mend = "say `holds clothes` of it, or what else it is for; " + mend
 	}
-	if at := s.anchored(p); at != nil {
+	if at := s.anchored(); at != nil {
 		f.Notes = []diag.Note{{Span: at.Span, Message: "it is drawn fixed to the wall: whether this holds, in that wall and with the load, is not judged"}}
 		mend += "; see that the fixing is right for that wall, and put it in before the piece is filled"
 	} else {

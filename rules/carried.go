@@ -60,10 +60,12 @@ func carriedOn(p *plan.Plan) []*carried {
 	} else {
 		all = inPieces(p, a, map[*plan.Assembly]bool{})
 	}
-	for _, top := range p.Tops {
-		if top.Over != nil && top.Over.Of.To == a {
-			all = append(all, single(p, top))
+	for _, top := range p.TopsOver(a) {
+		if a.Apart.Is == "" && gluedDown(p, top) {
+			all[0].takes(p, a, top)
+			continue
 		}
+		all = append(all, single(p, top))
 	}
 	alike := map[[3]wood.Length]float64{}
 	return slices.DeleteFunc(all, func(c *carried) bool {
@@ -80,6 +82,27 @@ func whole(p *plan.Plan, a *plan.Assembly) *carried {
 	w, ok := p.Weight(a)
 	c.weight, c.weighed = w.Kilograms, ok
 	return c
+}
+
+// gluedDown reports whether a top is glued to what it lies on; whatever else holds one is undone.
+func gluedDown(p *plan.Plan, top *plan.Member) bool {
+	return slices.ContainsFunc(p.Fixes, func(f *plan.Fixing) bool {
+		return len(f.Glue) > 0 && (f.A.To != nil && f.A.To.Is == top || f.B.To != nil && f.B.To.Is == top)
+	})
+}
+
+// takes makes a piece as large and as heavy as it is with a top that stays on it.
+func (c *carried) takes(p *plan.Plan, a *plan.Assembly, top *plan.Member) {
+	across, behind, high := top.Reaches(plan.Across), top.Reaches(plan.Behind), a.Outside[plan.Down]
+	known := c.sized && across.Known() && behind.Known() && top.Size.Thick.Known()
+	round := func(e plan.Extent, out plan.Length) plan.Length {
+		return plan.Length{Length: max(e.To(), out.Length) - min(e.From, 0), How: plan.Derived}
+	}
+	high.Length += top.Size.Thick.Length
+	c.sizes(round(across, a.Outside[plan.Across]), round(behind, a.Outside[plan.Behind]), high)
+	c.sized = known
+	w, ok := p.WeightOf(top)
+	c.weight, c.weighed = c.weight+w.Kilograms, c.weighed && ok
 }
 
 func (c *carried) sizes(all ...plan.Length) {

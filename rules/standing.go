@@ -5,7 +5,6 @@ package rules
 
 import (
 	"slices"
-	"strings"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -20,6 +19,7 @@ type onFloor struct {
 	things   []plan.Within
 	balance  plan.Balance
 	balanced bool // the balance is known
+	walls    map[any]*plan.Fixing
 }
 
 // mostWithin bounds the work on one piece: of one in which more stands nothing is said.
@@ -28,22 +28,17 @@ const mostWithin = 2000
 // piecesIn are the assemblies that stand by themselves, and in which not too much stands to be looked at. wanted
 // says which are worth a look.
 func piecesIn(p *plan.Plan, wanted func(*plan.Assembly, []*plan.Member) bool) []*onFloor {
-	over := map[*plan.Assembly][]*plan.Member{}
-	for _, top := range p.Tops {
-		if top.Over != nil && top.Over.Of.To != nil {
-			over[top.Over.Of.To] = append(over[top.Over.Of.To], top)
-		}
-	}
+	walls := fixedToWall(p)
 	var all []*onFloor
 	for _, a := range p.Assemblies {
-		if a.Text == "" || a.Used() || !wanted(a, over[a]) {
+		if a.Text == "" || a.Used() || !wanted(a, p.TopsOver(a)) {
 			continue
 		}
 		things, ok := a.Within(mostWithin)
 		if !ok {
 			continue
 		}
-		s := &onFloor{Assembly: a, subject: plan.PathOf(a), tops: over[a], things: things}
+		s := &onFloor{Assembly: a, subject: plan.PathOf(a), tops: p.TopsOver(a), things: things, walls: walls}
 		s.balance, s.balanced = p.Balance(a)
 		all = append(all, s)
 	}
@@ -153,29 +148,40 @@ func inPieceAt(w plan.Within, axis plan.Axis, at plan.Length) plan.Length {
 	return plan.Length{Length: e.From, How: plan.Derived}
 }
 
-// anchored is where the plan fastens it, or something in it or on it, to the wall; nil where it does not.
-func (s *onFloor) anchored(p *plan.Plan) *plan.Fixing {
-	in := map[*plan.Assembly]bool{s.Assembly: true}
-	for _, w := range s.things {
-		in[plan.It(w.Node).In] = true
-		if placed, ok := w.Node.(*plan.Placed); ok {
-			in[placed.Part.To] = true
-		}
-	}
+// fixedToWall is what a plan fixes to the wall, or has something in it that is: assemblies, and tops that stand alone.
+func fixedToWall(p *plan.Plan) map[any]*plan.Fixing {
+	walls := map[any]*plan.Fixing{}
 	for _, f := range p.Fixes {
 		if !f.Wall.On || f.A.To == nil {
 			continue
 		}
-		switch n := f.A.To.Is.(type) {
-		case *plan.Assembly:
-			if in[n] {
-				return f
-			}
-		case plan.Node:
-			top, isTop := n.(*plan.Member)
-			if in[plan.It(n).In] || isTop && slices.Contains(s.tops, top) {
-				return f
-			}
+		fixed := f.A.To.Is
+		if n, ok := fixed.(plan.Node); ok && plan.It(n).In != nil {
+			fixed = plan.It(n).In
+		}
+		if walls[fixed] == nil {
+			walls[fixed] = f
+		}
+	}
+	return walls
+}
+
+// anchored is where the plan fastens it, or something in it or on it, to the wall; nil where it does not.
+func (s *onFloor) anchored() *plan.Fixing {
+	if len(s.walls) == 0 {
+		return nil
+	}
+	if at := s.walls[s.Assembly]; at != nil {
+		return at
+	}
+	for _, top := range s.tops {
+		if at := s.walls[top]; at != nil {
+			return at
+		}
+	}
+	for _, w := range s.things {
+		if placed, ok := w.Node.(*plan.Placed); ok && s.walls[placed.Part.To] != nil {
+			return s.walls[placed.Part.To]
 		}
 	}
 	return nil
@@ -183,7 +189,7 @@ func (s *onFloor) anchored(p *plan.Plan) *plan.Fixing {
 
 // fixToWall is a line that fixes it to the wall, for a message.
 func (s *onFloor) fixToWall() string {
-	return "`fix " + strings.TrimSpace(s.subject) + " to wall { … }`"
+	return "`fix " + s.subject + " to wall { … }`"
 }
 
 // about remarks on a weight that rests on a figure from memory.

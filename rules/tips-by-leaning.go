@@ -72,7 +72,7 @@ top slab { of maple ; thick 3/4 ; over stand ends 2 front 1 back 1 }
 	Check: func(pass *Pass) {
 		p := pass.Plan
 		for _, s := range piecesIn(p, leanedOn) {
-			if !s.balanced || s.Use.Is == "" && !s.onLegs() || s.anchored(p) != nil {
+			if !s.balanced || s.Use.Is == "" && !s.onLegs() || s.anchored() != nil {
 				continue
 			}
 			if t := s.tipsAt(pass); t != nil {

@@ -48,7 +48,7 @@ a desk.`,
 			if !s.holds("clothes") && (s.Use.Is != "" && s.Use.Is != "shelves" || !s.stacked()) {
 				continue
 			}
-			if !s.balanced || !high.Known() || wood.Under(high.Length, pass.Length(tipsFrom, s.subject)) || s.anchored(p) != nil {
+			if !s.balanced || !high.Known() || wood.Under(high.Length, pass.Length(tipsFrom, s.subject)) || s.anchored() != nil {
 				continue
 			}
 			if o := s.opened(p, pass.Number(climber, s.subject)); o != nil && o.falls(p) {

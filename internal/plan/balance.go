@@ -25,13 +25,23 @@ func (p *Plan) Balance(a *Assembly) (Balance, bool) {
 	own := p.balances.get(p.balanceAll)[a]
 	sum := newMoment()
 	sum.add(own.Balance, own.known)
-	for _, top := range p.Tops {
-		if top.Over != nil && top.Over.Of.To == a {
-			b, ok := p.balanceTop(top)
-			sum.add(b, ok)
-		}
+	for _, top := range p.TopsOver(a) {
+		sum.add(p.balanceTop(top))
 	}
 	return sum.balance()
+}
+
+// TopsOver are the tops that lie over an assembly.
+func (p *Plan) TopsOver(a *Assembly) []*Member {
+	return p.topsOver.get(func() map[*Assembly][]*Member {
+		over := map[*Assembly][]*Member{}
+		for _, top := range p.Tops {
+			if top.Over != nil && top.Over.Of.To != nil {
+				over[top.Over.Of.To] = append(over[top.Over.Of.To], top)
+			}
+		}
+		return over
+	})[a]
 }
 
 // BalanceOf is that of one thing in a layout, by the axes of its assembly.
@@ -99,8 +109,7 @@ func (p *Plan) balanceAll() map[*Assembly]balanced {
 		default:
 			sum := newMoment()
 			for n := range a.Nodes() {
-				one, ok := p.balanceNode(n, of)
-				sum.add(one, ok)
+				sum.add(p.balanceNode(n, of))
 			}
 			b, known = sum.balance()
 		}

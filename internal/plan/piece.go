@@ -55,6 +55,7 @@ type Plan struct {
 	cuts     lazy[*Cuts] // see Cuts
 	weights  lazy[map[*Assembly]weighed]
 	balances lazy[map[*Assembly]balanced]
+	topsOver lazy[map[*Assembly][]*Member]
 	madeOf   lazy[map[*Material][]Workpiece] // see MadeOf
 }
 
