@@ -15,6 +15,10 @@ var (
 		Name: "hand", Why: "what may press on the edge of a top without tipping it", Basis: Practice,
 		Source: "50 lb (23 kg), a hand that leans: no published figure was found", Dim: lang.Weight, Number: 50 * wood.Pound,
 	}
+	leanLight = &Figure{
+		Name: "touch", Why: "what tips a table so easily that it is more than a word of advice", Basis: Practice,
+		Source: "35 lb (16 kg): no published figure was found", Dim: lang.Weight, Number: 35 * wood.Pound,
+	}
 	sitLoad = &Figure{
 		Name: "sitter", Why: "what may sit at the end of a bench without tipping it", Basis: Practice,
 		Source: "200 lb (91 kg): no published figure was found", Dim: lang.Weight, Number: 200 * wood.Pound,
@@ -31,7 +35,7 @@ var tipsByLeaning = &Rule{
 	Doc: `A top that stands far out over its legs is a lever. A hand that leans on its edge, or a child that hangs from it, lifts the
 far legs off the floor, and what stood on it slides onto whoever leaned.
 
-Set the feet farther out, let the top stand out less, or make the base heavier. The rule takes tables, desks, benches, and whatever else has a top laid
+Small light tables do so sooner than one thinks: from 35 lb on this is a word of advice. Set the feet farther out, let the top stand out less, or make the base heavier. The rule takes tables, desks, benches, and whatever else has a top laid
 over it and stands on legs, with the weight of all of it, empty, and asks at each side what presses it over: weight times the distance from
 where it balances to the line of the feet, over the distance from that line to the edge of the top. A bench is asked about someone
 who sits at its end. Between legs that do not stand at the corners, a top tips sooner than this says. Chairs, and tables that are fixed to the wall,
@@ -68,7 +72,7 @@ assembly stand {
 }
 top slab { of maple ; thick 3/4 ; over stand ends 2 front 1 back 1 }
 `,
-	Figures: []*Figure{leanLoad, sitLoad, sitIn},
+	Figures: []*Figure{leanLoad, leanLight, sitLoad, sitIn},
 	Check: func(pass *Pass) {
 		p := pass.Plan
 		for _, s := range piecesIn(p, leanedOn) {
@@ -191,6 +195,9 @@ func reportLeaning(pass *Pass, s *onFloor, t *tipping) {
 		Working: about(working, s.balance.Weight),
 		Fixes: []diag.Fix{{Title: fmt.Sprintf("set its feet farther out, or let the top stand out less: %s beyond the feet is the most at this weight",
 			p.Show(p.Tape.Floor(most+t.in)))}},
+	}
+	if s.Use.Is != "bench" && t.kilograms >= pass.Number(leanLight, s.subject) {
+		f.Severity = diag.Advice
 	}
 	if t.top.Name.Span != s.Name.Span {
 		f.Notes = []diag.Note{{Span: t.top.Name.Span, Message: "this is what stands out"}}
