@@ -179,7 +179,7 @@ func (b *bed) cot(p *plan.Plan) diag.Finding {
 			against = fmt.Sprintf("its slats stand %s apart, and %s is the most", exact(p, gap.Length), p.Show(most))
 		}
 	} else {
-		paper.Remark(fmt.Sprintf("its slats and posts may stand %s apart at most; this plan does not show how far they do", p.Show(most)))
+		paper.Remark(fmt.Sprintf("that law wants slats and posts no more than %s apart; this plan does not show how far apart they are", p.Show(most)))
 	}
 	return b.notice("a bed for a small child", "16 CFR part 1219 (full-size), or 1220 (others),", paper, against)
 }
@@ -220,16 +220,17 @@ func (b *bed) bunk(p *plan.Plan) diag.Finding {
 	if b.lies.Known() {
 		paper.Start(b.lies.Length, "from the floor to the underside of what carries the highest mattress").Versus(bunkHigh.in(p), "above this it is a bunk bed")
 	}
-	guards, against := 0, ""
+	guards, against, told := 0, "", map[*plan.Member]bool{}
 	closest := plan.Length{} // of the guards, to both ends of the bed
 	for _, w := range b.things {
 		m, ok := w.Node.(*plan.Member)
 		if !ok || !m.Guard.On || m.Grain == plan.Down {
 			continue
 		}
-		if guards++; guards > mostGuards {
+		if guards++; guards > mostGuards || told[m] {
 			continue
 		}
+		told[m] = true // one that is drawn once may be placed twice
 		open := openEnds(m)
 		if open.Known() {
 			paper.Start(open.Length, "from an end of the bed to "+titled(&m.Item)+", at its wider end").
@@ -245,15 +246,13 @@ func (b *bed) bunk(p *plan.Plan) diag.Finding {
 		if !open.Known() {
 			closest = open
 		}
-		above, lies := b.above(w, m)
-		switch {
-		case above.Known():
+		if above := b.above(w, m); above.Known() {
 			paper.Start(above.Length, "from the mattress up to the top of "+titled(&m.Item)).Versus(guardHigh.in(p), "at least")
 			if wood.Under(above.Length, guardHigh.in(p)) && against == "" {
 				against = fmt.Sprintf("%s stands %s above its mattress, and %s is the least", titled(&m.Item), p.Show(above.Length), p.Show(guardHigh.in(p)))
 			}
-		case lies:
-			paper.Remark(fmt.Sprintf("how far %s stands above the mattress is not known before the plan says how thick that is: %s at least", titled(&m.Item), p.Show(guardHigh.in(p))))
+		} else {
+			paper.Remark(fmt.Sprintf("of %s that law wants %s above the mattress at least; this plan does not show how much there is", titled(&m.Item), p.Show(guardHigh.in(p))))
 		}
 	}
 	if closest.Known() && wood.Over(closest.Length, guardGap.in(p)) && against == "" {
@@ -288,24 +287,18 @@ func openEnds(m *plan.Member) plan.Length {
 }
 
 // above is how far the top of a guard rail stands above the mattress that it guards: the highest one that lies
-// lower than that. lies is false where there is none.
-func (b *bed) above(w plan.Within, m *plan.Member) (above plan.Length, lies bool) {
+// lower than that. It is unknown where there is none, or nobody says how thick that is.
+func (b *bed) above(w plan.Within, m *plan.Member) plan.Length {
 	guard := w.Box(m.Cell)[plan.Down]
-	if !guard.Known() {
-		return plan.Length{}, false
-	}
 	var its *bedding
 	for i, mat := range b.mattresses {
 		at := mat.room[plan.Down]
-		if at.Known() && wood.Under(guard.From, at.To()) && (its == nil || at.To() < its.room[plan.Down].To()) {
+		if guard.Known() && wood.Under(guard.From, at.To()) && (its == nil || at.To() < its.room[plan.Down].To()) {
 			its = &b.mattresses[i]
 		}
 	}
-	if its == nil {
-		return plan.Length{}, false
+	if its == nil || !its.thick.Known() {
+		return plan.Length{}
 	}
-	if !its.thick.Known() {
-		return plan.Length{}, true
-	}
-	return plan.Length{Length: its.room[plan.Down].To() - its.thick.Length - guard.From, How: plan.Derived}, true
+	return plan.Length{Length: its.room[plan.Down].To() - its.thick.Length - guard.From, How: plan.Derived}
 }
