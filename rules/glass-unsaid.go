@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"slices"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -44,7 +43,7 @@ doors; for panes near the floor as the figure says. Neither was written for furn
 				leaves[d.Leaf.Frame] = d
 			}
 		}
-		placed := placedAt(p)
+		placed, walls := placedAt(p), fixedToWall(p)
 		asked := map[diag.Span]bool{} // frames, of which it asks once
 		for g := range plan.AllOf[*plan.Glass](p) {
 			if g.Kind.Is != "" || asked[g.In.Name.Span] {
@@ -59,7 +58,7 @@ doors; for panes near the floor as the figure says. Neither was written for furn
 			switch door := leaves[outer]; {
 			case door != nil:
 				f.Message = fmt.Sprintf("%s is in %s, and the plan does not say what sort of glass it is", titled(&g.Item), titled(&door.Item))
-			case isLow && !fixedToWall(p, outer):
+			case isLow && walls[outer] == nil: // what is fixed there may hang
 				f.Message = fmt.Sprintf("%s begins %s above the floor, and the plan does not say what sort of glass it is", titled(&g.Item), exact(p, low))
 			default:
 				continue
@@ -88,15 +87,4 @@ func aboveFloor(pass *Pass, a *plan.Assembly, at plan.Box) (wood.Length, bool) {
 	}
 	low := high.Length - at[plan.Down].To()
 	return low, low >= 0 && low < pass.Length(paneLow, subject)
-}
-
-// fixedToWall reports whether a plan fixes an assembly, or something that stands in it, to the wall, where it may hang.
-func fixedToWall(p *plan.Plan, a *plan.Assembly) bool {
-	return slices.ContainsFunc(p.Fixes, func(f *plan.Fixing) bool {
-		if !f.Wall.On || f.A.To == nil {
-			return false
-		}
-		n, ok := f.A.To.Is.(plan.Node)
-		return f.A.To.Is == a || ok && plan.It(n).In == a
-	})
 }
