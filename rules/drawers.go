@@ -196,8 +196,11 @@ func shareRoom(a, b plan.Extent) bool {
 }
 
 // depthInside is how much of a drawer's depth stands in its opening: all of it, but for a front that
-// laps over the case.
+// laps over the case. Of a drawer in a face frame it is not known: what is behind that is drawn elsewhere.
 func depthInside(d *plan.Drawer) plan.Length {
+	if d.In.Kind == plan.Frame {
+		return plan.Length{}
+	}
 	in := d.Box[plan.Behind]
 	overlay, applied := d.Fit.Kind.Is == "overlay", d.Inner != nil
 	if overlay == applied || d.Front == nil {

@@ -96,6 +96,9 @@ func checkCollide(pass *Pass, said *onePer[drawerAt], n plan.Node) {
 				Working: gapBetween(p, n, e, b).Versus(apart, "wanted at least").Working(),
 			}
 			both := titled(it) + " and " + titled(other)
+			if titled(it) == titled(other) { // of two cabinets that are alike
+				both = it.Word + " " + quote(plan.PathOf(n)) + " and " + other.Word + " " + quote(plan.PathOf(b.Front))
+			}
 			switch {
 			case inset:
 				f.Message = fmt.Sprintf("%s laps %s over the opening of %s, which is inset and does not open", titled(it), exact(p, -b.Apart), titled(other))
@@ -114,7 +117,7 @@ func checkCollide(pass *Pass, said *onePer[drawerAt], n plan.Node) {
 				}
 				f.Fixes = []diag.Fix{{Title: fmt.Sprintf("let each lap %s at most", p.Show(p.Tape.Floor((b.Apart+e.Lap().Length+b.Edge.Lap().Length-apart)/2)))}}
 			}
-			if b.Apart > 0 || b.Apart == 0 && !e.Shared {
+			if b.Apart > 0 {
 				f.Severity = diag.Warning
 			}
 			said.add(drawerAt{f.Span, it.In.Build, e.Lap().Length + b.Edge.Lap().Length, b.Apart}, f)

@@ -36,21 +36,23 @@ case cupboard {
 }
 `,
 	Check: func(pass *Pass) {
+		var found onePer[drawerAt]
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
 			each, _ := d.In.Each["door"].(*plan.Door)
 			if each == nil {
 				each = new(plan.Door)
 			}
 			hung, turns := d.Hung()
-			checkLaps(pass, d, lapsOf{&d.Fit, &each.Fit, d.Edges, hung, turns})
+			checkLaps(&found, d, lapsOf{&d.Fit, &each.Fit, d.Edges, hung, turns})
 		}
 		for d := range plan.AllOf[*plan.Drawer](pass.Plan) {
 			each, _ := d.In.Each["drawer"].(*plan.Drawer)
 			if each == nil {
 				each = new(plan.Drawer)
 			}
-			checkLaps(pass, d, lapsOf{fit: &d.Fit, each: &each.Fit, edges: d.Edges})
+			checkLaps(&found, d, lapsOf{fit: &d.Fit, each: &each.Fit, edges: d.Edges})
 		}
+		found.report(pass)
 	},
 }
 
@@ -64,7 +66,7 @@ type lapsOf struct {
 
 // checkLaps holds the laps that a door or a front states against the edges that make use of them. One line
 // speaks for all of a row, of which some meet.
-func checkLaps(pass *Pass, n plan.Node, of lapsOf) {
+func checkLaps(found *onePer[drawerAt], n plan.Node, of lapsOf) {
 	it, own, each := plan.It(n), &of.fit.Laps, &of.each.Laps
 	if it.Row != "" {
 		return
@@ -84,12 +86,12 @@ func checkLaps(pass *Pass, n plan.Node, of lapsOf) {
 	} {
 		f := diag.Finding{Subject: plan.PathOf(n), Span: said.lap.Span, Fixes: []diag.Fix{{Title: "take it out"}}}
 		switch edge := of.edges[said.side]; {
-		case !said.lap.Said() || said.lap.Span == said.each.Span:
+		case !said.lap.Said():
 			continue
 		case of.fit.Kind.Is != "overlay":
 			f.Message = fmt.Sprintf("%s is inset, and laps nothing", it.Called())
 			f.Fixes = append(f.Fixes, diag.Fix{Title: "write `fit overlay` if it is to lie over the edges of its opening"})
-		case said.name == "" || edge.Less.Span == said.lap.Span:
+		case said.name == "" || said.lap.Span == said.each.Span || edge.Less.Span == said.lap.Span:
 			continue
 		case (said.name == "hinge" || said.name == "latch") && !of.turns:
 			f.Message = fmt.Sprintf("%s has no %s edge, since nothing says on which edge it is hung", it.Called(), said.name)
@@ -102,6 +104,9 @@ func checkLaps(pass *Pass, n plan.Node, of lapsOf) {
 		default:
 			f.Message = fmt.Sprintf("the lap of %s at the %s is said twice, and `%s` does not count", it.Called(), sideOf(said.side), said.name)
 		}
-		pass.Report(f)
+		found.add(drawerAt{span: f.Span, build: it.In.Build}, f)
+		if of.fit.Kind.Is != "overlay" {
+			return // of all its laps the first is enough
+		}
 	}
 }
