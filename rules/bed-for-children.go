@@ -13,7 +13,7 @@ import (
 var (
 	cotGap = &Figure{
 		Name: "slats", Why: "how far apart the slats, rods and posts of a cot are at most", Basis: Published,
-		Source: "2 3/8 in (60 mm): 16 CFR 1508.4, which parts 1219 and 1220 took the place of; a table of the American Academy of Pediatrics has it too",
+		Source: "2 3/8 in (60 mm): the standards for cribs of the Consumer Product Safety Commission, in a table of the American Academy of Pediatrics",
 		Dim:    lang.Length, Length: 19 * wood.Inch / 8, Metric: 60 * wood.Millimetre,
 	}
 	bunkHigh = &Figure{
@@ -46,7 +46,8 @@ enough; it does not know the rest, and makes none of the tests. It is never a pa
 rules want, has not been found good. The rule looks at what is of the "kind cot" or "kind bunk", and at a "kind bed" whose mattress lies so
 high that it is a bunk bed. Guard rails are those that say "guard"; how high the mattress comes is said by "holds mattress 38 x 75 thick 6".`,
 	Sources: `Bunk beds: 16 CFR 1213.2 and 1213.3, and the summary of requirements by the Office of Compliance of the Consumer Product Safety Commission. Gaps of
-cots: 16 CFR 1508.4 as it stood, and the table of the American Academy of Pediatrics; what parts 1219 and 1220 say now (ASTM F1169 and F406) was not seen.`,
+cots: a table of that commission's standards for cribs, published by the American Academy of Pediatrics; 16 CFR 1508.4, which stood before parts 1219 and 1220, has the
+same figure as a page quotes it. What those parts say now (ASTM F1169 and F406) was not seen.`,
 	Sound: `A low bed for grown people, whatever its slats; a cot whose maker read the rules, and says so.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 wood maple { species "sugar maple" ; sawn quarter }
@@ -121,7 +122,7 @@ type bedding struct {
 
 // bedOf looks at an assembly that is a bed; nil where it is none.
 func bedOf(p *plan.Plan, a *plan.Assembly) *bed {
-	if a.Text == "" || !slices.Contains([]string{"cot", "bunk", "bed"}, a.Use.Is) {
+	if a.Text == "" || !isBed(a) {
 		return nil
 	}
 	things, _ := a.Within(mostWithin)
@@ -152,6 +153,9 @@ func bedOf(p *plan.Plan, a *plan.Assembly) *bed {
 	return b
 }
 
+// isBed reports whether a plan says that an assembly is for lying in.
+func isBed(a *plan.Assembly) bool { return slices.Contains([]string{"cot", "bunk", "bed"}, a.Use.Is) }
+
 func spaceHolds(n plan.Node) []*plan.Holds {
 	if s, ok := n.(*plan.Space); ok {
 		return s.Holds
@@ -174,12 +178,12 @@ func (b *bed) notice(what, laws string, paper *plan.Paper, against string) diag.
 func (b *bed) cot(p *plan.Plan) diag.Finding {
 	most, paper, against := cotGap.in(p), p.Paper(), ""
 	if gap := b.widestGap(); gap.Known() {
-		paper.Start(gap.Length, "the widest gap beside an upright slat").Versus(most, "at most, in that law")
+		paper.Start(gap.Length, "the widest gap beside an upright slat").Versus(most, "at most, by the standards for cribs")
 		if wood.Over(gap.Length, most) {
 			against = fmt.Sprintf("its slats stand %s apart, and %s is the most", exact(p, gap.Length), p.Show(most))
 		}
 	} else {
-		paper.Remark(fmt.Sprintf("that law wants slats and posts no more than %s apart; this plan does not show how far apart they are", p.Show(most)))
+		paper.Remark(fmt.Sprintf("the standards for cribs want slats and posts no more than %s apart; this plan does not show how far apart they are", p.Show(most)))
 	}
 	return b.notice("a bed for a small child", "16 CFR part 1219 (full-size), or 1220 (others),", paper, against)
 }

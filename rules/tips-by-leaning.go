@@ -35,11 +35,12 @@ var tipsByLeaning = &Rule{
 	Doc: `A top that stands far out over its legs is a lever. A hand that leans on its edge, or a child that hangs from it, lifts the
 far legs off the floor, and what stood on it slides onto whoever leaned.
 
-Small light tables do so sooner than one thinks: from 35 lb on this is a word of advice. Set the feet farther out, let the top stand out less, or make the base heavier. The rule takes tables, desks, benches, and whatever else has a top laid
-over it and stands on legs, with the weight of all of it, empty, and asks at each side what presses it over: weight times the distance from
-where it balances to the line of the feet, over the distance from that line to the edge of the top. A bench is asked about someone
-who sits at its end. Between legs that do not stand at the corners, a top tips sooner than this says. Chairs, and tables that are fixed to the wall,
-are not judged; nor does silence here say that a table stands firm, on a floor and in a house that no plan knows.`,
+Set the feet farther out, let the top stand out less, or make the base heavier. The rule takes tables, desks, benches, and whatever else has a top
+laid over it and stands on legs, with the weight of all of it, empty, and asks at each side what presses it over: weight times the distance from where it
+balances to the line of the feet, over the distance from that line to the edge of the top. Small light tables go over sooner than one thinks: where
+it takes 35 lb or more, this is a word of advice. A bench is asked about someone who sits at its end. Where legs do not stand at the corners, a top tips
+sooner than this says. Chairs, and what is fixed to the wall, are not judged; nor does silence here say that a table stands firm, on a floor and in
+a house that no plan knows.`,
 	Sources: `Statics. A top that is not larger than the base of its legs: W. Noyes, Handwork in Wood, 1910, on tables; none such is reported. What
 woods and sheets weigh: Wood Handbook, FPL-GTR-190, 2010, chapters 4, 5 and 12. The loads are common practice, no source.`,
 	Sound: `A top that stands out as far over a base that stands wider; a top with its edge over the feet, however light; a bench whose ends stand out less

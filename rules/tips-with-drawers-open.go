@@ -82,8 +82,11 @@ slide full { kind side-mount ; long 16 ; room 1/2 ; travel 16 ; carries 75lb }
 ` + fixed
 }
 
-// hasDrawers reports whether there may be drawers in a piece: most have none.
+// hasDrawers reports whether there may be drawers in a piece that is no bed: most have none.
 func hasDrawers(a *plan.Assembly, _ []*plan.Member) bool {
+	if isBed(a) {
+		return false
+	}
 	for n := range a.Nodes() {
 		switch n.(type) {
 		case *plan.Drawer, *plan.Placed:
