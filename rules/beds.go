@@ -21,6 +21,9 @@ type deck struct {
 	row   plan.Axis // which way they follow one another
 	up    plan.Axis
 	in    *walk // with the other wood of the bed
+
+	legs map[plan.Node]bool // of rails that were looked at: whether they stand
+	to   map[any][]any      // see fastened
 }
 
 // timber is a piece of wood as it lies in a bed.
@@ -145,7 +148,7 @@ func walked(bed *plan.Assembly) *walk {
 		case *plan.Panel:
 			w.wood = append(w.wood, timber{Node: n, at: t.Box(n.Cell)})
 		case *plan.List:
-			w.rowOf(n, t)
+			w.takeRow(n, t)
 		}
 	}
 	return w
@@ -192,8 +195,8 @@ func (m mattress) on(level plan.Extent) bool {
 	return at.Known() && (level.From-at.To()).Abs() <= wood.Inch
 }
 
-// rowOf takes down a list if it is a row of slats that lie level.
-func (w *walk) rowOf(l *plan.List, t plan.Within) {
+// takeRow takes down a list if it is a row of slats that lie level.
+func (w *walk) takeRow(l *plan.List, t plan.Within) {
 	d := &deck{list: l, up: w.up, row: t.Along(l.Axis), in: w}
 	for _, n := range l.Items {
 		m, ok := n.(*plan.Member)
@@ -261,6 +264,7 @@ type carriedSlat struct {
 	*plan.Member
 	long, wide, thick wood.Length  // clear, across the stretch, in the direction of the load
 	idle              *plan.Member // a rail under it that stands on nothing, and is too weak for that
+	idleBends         wood.Length  // how far that would bend; 0 where nobody can tell
 	stiffness
 	stiff bool // how stiff it is is known
 	cot   bool // of a small child
@@ -275,10 +279,10 @@ func carriedSlats(pass *Pass) iter.Seq[*carriedSlat] {
 			if fixed == nil {
 				fixed = fixedTo(pass.Plan)
 			}
-			legs := map[plan.Node]bool{} // rails that were looked at: whether they stand
+			d.legs, d.to = map[plan.Node]bool{}, d.fastened(fixed)
 			var last *carriedSlat
 			for _, s := range d.slats {
-				c, ok := d.carry(pass, s, fixed, legs)
+				c, ok := d.carry(pass, s, fixed)
 				if !ok {
 					continue
 				}
@@ -318,7 +322,7 @@ func fixedTo(p *plan.Plan) map[plan.Node][]any {
 }
 
 // carry finds the widest stretch over which nothing carries a slat; false where the plan does not tell.
-func (d *deck) carry(pass *Pass, s timber, fixed map[plan.Node][]any, legs map[plan.Node]bool) (*carriedSlat, bool) {
+func (d *deck) carry(pass *Pass, s timber, fixed map[plan.Node][]any) (*carriedSlat, bool) {
 	p, m := pass.Plan, s.Node.(*plan.Member)
 	own := s.at[d.along]
 	if m.Arch.Said() {
@@ -331,13 +335,14 @@ func (d *deck) carry(pass *Pass, s timber, fixed map[plan.Node][]any, legs map[p
 	for i, x := range under {
 		e := x.at[d.along]
 		outermost := !wood.Over(e.From, own.From) || !wood.Under(e.To(), own.To()) || len(s.held) == 0 && (i == 0 || i == len(under)-1)
-		if !outermost && !d.stands(pass, x, fixed, legs) {
+		if !outermost && !d.stands(pass, x, fixed) {
 			c.idle, _ = x.Node.(*plan.Member)
+			c.idleBends, _ = d.bends(pass, x)
 			continue
 		}
 		at = append(at, e)
 	}
-	if len(at) < 2 || !d.seen(s, under, fixed) {
+	if len(at) < 2 || !d.seen(s, under) {
 		return nil, false
 	}
 	slices.SortFunc(at, func(a, b plan.Extent) int { return cmp.Compare(a.From, b.From) })
@@ -367,29 +372,41 @@ func (d *deck) under(p *plan.Plan, s timber) (all []timber) {
 	return all
 }
 
-// seen reports whether a slat, and the row that it is one of, is fastened to nothing but what it is seen to lie on.
-func (d *deck) seen(s timber, under []timber, fixed map[plan.Node][]any) bool {
-	row := plan.It(s.Node).Row
-	for _, other := range d.slats {
-		if other.Node != s.Node && (row == "" || plan.It(other.Node).Row != row) {
-			continue
-		}
-		for _, to := range fixed[other.Node] {
-			if !slices.ContainsFunc(under, func(x timber) bool { return x.Node == to }) {
-				return false
-			}
+// fastened is what lines of their own fasten to slats, by their row or, where they stand in none, by themselves.
+func (d *deck) fastened(fixed map[plan.Node][]any) map[any][]any {
+	to := map[any][]any{}
+	for _, s := range d.slats {
+		if with := fixed[s.Node]; len(with) > 0 {
+			to[rowOf(s)] = append(to[rowOf(s)], with...)
 		}
 	}
-	return true
+	return to
+}
+
+// rowOf is the name of the row that a slat is one of, else the slat itself.
+func rowOf(s timber) any {
+	if row := plan.It(s.Node).Row; row != "" {
+		return row
+	}
+	return s.Node
+}
+
+// seen reports whether a slat, and the row that it is one of, is fastened to nothing but what it is seen to lie on.
+func (d *deck) seen(s timber, under []timber) bool {
+	return !slices.ContainsFunc(d.to[rowOf(s)], func(to any) bool {
+		return !slices.ContainsFunc(under, func(x timber) bool { return x.Node == to })
+	})
 }
 
 // stands reports whether a rail under the middle of slats carries them: it stands on a leg, or on anything else between
 // its ends, or it is stiff enough to do without.
-func (d *deck) stands(pass *Pass, rail timber, fixed map[plan.Node][]any, legs map[plan.Node]bool) bool {
-	does, known := legs[rail.Node]
+func (d *deck) stands(pass *Pass, rail timber, fixed map[plan.Node][]any) bool {
+	does, known := d.legs[rail.Node]
 	if !known {
-		does = d.onLeg(pass.Plan, rail) || d.stiff(pass, rail) || slices.ContainsFunc(fixed[rail.Node], upright)
-		legs[rail.Node] = does
+		bends, ok := d.bends(pass, rail)
+		stiff := ok && !wood.Over(bends, pass.Length(slatBend, plan.PathOf(rail.Node)))
+		does = stiff || d.onLeg(pass.Plan, rail) || slices.ContainsFunc(fixed[rail.Node], upright)
+		d.legs[rail.Node] = does
 	}
 	return does
 }
@@ -423,12 +440,11 @@ func (d *deck) onLeg(p *plan.Plan, rail timber) bool {
 	})
 }
 
-// stiff reports whether a rail bends no more than a slat may, from end to end, under the slats that two sleepers press
-// on it.
-func (d *deck) stiff(pass *Pass, rail timber) bool {
+// bends is how far a rail bends, from end to end, under the slats that two sleepers press on it.
+func (d *deck) bends(pass *Pass, rail timber) (wood.Length, bool) {
 	m, ok := rail.Node.(*plan.Member)
 	if !ok || !rail.at[d.row].Sized || !rail.at[d.along].Sized || !rail.at[d.up].Sized {
-		return false
+		return 0, false
 	}
 	of := m.Of.Material.To
 	if m.Part.To != nil {
@@ -437,6 +453,5 @@ func (d *deck) stiff(pass *Pass, rail timber) bool {
 	s, ok := stiffnessOf(pass.Plan, of, rail.at[d.up].Size, rail.grain == d.row)
 	beam := wood.Beam{Span: rail.at[d.row].Size, Wide: rail.at[d.along].Size, Thick: rail.at[d.up].Size, E: s.pascals}
 	subject := plan.PathOf(m)
-	newtons := pass.Number(slatLoad, subject) * wood.Gravity * pass.Number(railSlats, subject)
-	return ok && !wood.Over(beam.Sag(wood.Midpoint, newtons), pass.Length(slatBend, subject))
+	return beam.Sag(wood.Midpoint, pass.Number(slatLoad, subject)*wood.Gravity*pass.Number(railSlats, subject)), ok
 }

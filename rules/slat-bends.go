@@ -62,7 +62,7 @@ func checkBend(pass *Pass, c *carriedSlat) {
 			{Value: modulus(p, c.pascals), Label: "stiffness E: " + c.from},
 			{Value: force(p, kilograms*wood.Gravity), Label: "in the middle, P"},
 		},
-		Notes: c.blame(),
+		Notes: c.blame(pass),
 	}
 	thicker := "take slats " + p.Show(ladder(p, wood.Length(float64(c.thick)*math.Cbrt(over)))) + " thick"
 	if over < pass.Number(slatFar, subject) {

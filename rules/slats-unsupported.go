@@ -62,7 +62,7 @@ sprung.`,
 			pass.Report(diag.Finding{
 				Subject: subject, Span: c.Span,
 				Message: fmt.Sprintf("%s reaches over %s in one span, and nothing tells how stiff it is: %s at most is wanted", titled(&c.Item), exact(p, c.long), p.Show(most)),
-				Notes:   c.blame(),
+				Notes:   c.blame(pass),
 				Fixes:   []diag.Fix{{Title: c.support()}, {Title: "say what the slats are of: how far they bend is then worked out"}},
 			})
 		}
@@ -78,9 +78,13 @@ func (c *carriedSlat) support() string {
 }
 
 // blame points at a rail that lies under a slat and does not carry it.
-func (c *carriedSlat) blame() []diag.Note {
+func (c *carriedSlat) blame(pass *Pass) []diag.Note {
 	if c.idle == nil {
 		return nil
 	}
-	return []diag.Note{{Span: c.idle.Item.Span, Message: fmt.Sprintf("%s lies under it, and stands on nothing between its ends", titled(&c.idle.Item))}}
+	note := diag.Note{Span: c.idle.Item.Span, Message: fmt.Sprintf("%s lies under it, and stands on nothing between its ends", titled(&c.idle.Item))}
+	if c.idleBends > 0 {
+		note.Message += fmt.Sprintf("; it would bend %s under the load of %s slats", small(pass.Plan, c.idleBends), number(pass.Number(railSlats, plan.PathOf(c.idle))))
+	}
+	return []diag.Note{note}
 }
