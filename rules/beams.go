@@ -473,11 +473,19 @@ func showing(n plan.Node, side plan.Side, cell plan.Box) (all []plan.Node) {
 	return all
 }
 
-// What lies on shelves, where a plan says no more than what they hold.
+// What lies on shelves, where a plan says no more than what they hold, or what the whole is.
 var (
 	booksLoad = &Figure{
 		Name: "books", Why: "what books weigh on the area of a shelf, where the plan does not say", Basis: Published,
 		Source: "50 lb/ft2 (2.4 kPa): Architectural Woodwork Standards, 1st ed., 2009, p. 253, shelves of schools, hospitals and libraries", Dim: lang.Pressure, Number: 50 * wood.PSI / 144,
+	}
+	shelvesLoad = &Figure{
+		Name: "shelves", Why: "what lies on the area of a shelf in what is of `kind shelves`, where the plan does not say", Basis: Published,
+		Source: "40 lb/ft2 (1.9 kPa): the same, all other shelves", Dim: lang.Pressure, Number: 40 * wood.PSI / 144,
+	}
+	kitchenLoad = &Figure{
+		Name: "cupboard", Why: "the same in what is of `kind kitchen`", Basis: SecondHand,
+		Source: "15 lb/ft2 (0.72 kPa): the test of shelves in ANSI/KCMA A161.1-2012, from a reprint", Dim: lang.Pressure, Number: 15 * wood.PSI / 144,
 	}
 	shelfMost = &Figure{
 		Name: "shelf", Why: "what such a shelf carries at most", Basis: Published,
@@ -492,6 +500,7 @@ type load struct {
 	at       diag.Span // where the plan says it
 	sag      string    // how little it may sag: fine, case or kitchen
 	taken    bool      // the plan says what is on it, and not how heavy that is
+	byUse    bool      // it says neither, and only what the whole is
 }
 
 // loadOn is what lies on a beam; false where it is not known how heavy that is.
@@ -521,6 +530,15 @@ func loadOn(p *plan.Plan, b *beam, of bearer) (load, bool) {
 		return l, l.perMetre > 0 && !math.IsInf(l.perMetre, 0)
 	}
 	newtons := 0.0
+	// taken adds what a standard puts on a shelf, where the plan says no more.
+	taken := func(what string, on *Figure) {
+		area, most := on.Number*wide*whole, shelfMost.Number*wood.Gravity
+		newtons, l.taken = newtons+min(area, most), true
+		l.says = fmt.Sprintf("%s, %s on %s x %s", what, onArea(p, on.Number), p.Show(b.whole), p.Show(b.wide))
+		if area > most {
+			l.says = fmt.Sprintf("%s, %s on a shelf at the most", what, heft(p, shelfMost.Number))
+		}
+	}
 	for _, h := range holds {
 		l.at = h.Span
 		switch {
@@ -532,13 +550,16 @@ func loadOn(p *plan.Plan, b *beam, of bearer) (load, bool) {
 		case h.Weigh.How != plan.Unknown || h.What.Is != "books":
 			return l, false
 		default:
-			books, most := booksLoad.Number*wide*whole, shelfMost.Number*wood.Gravity
-			newtons += min(books, most)
-			l.taken = true
-			l.says = fmt.Sprintf("books, %s on %s x %s", onArea(p, booksLoad.Number), p.Show(b.whole), p.Show(b.wide))
-			if books > most {
-				l.says = fmt.Sprintf("books, %s on a shelf at the most", heft(p, shelfMost.Number))
-			}
+			taken("books", booksLoad)
+		}
+	}
+	if len(holds) == 0 {
+		l.at, l.byUse = of.use.Span, true
+		if of.use.Is == "kitchen" {
+			l.sag = "kitchen"
+			taken("a kitchen's", kitchenLoad)
+		} else {
+			taken("as shelves carry", shelvesLoad)
 		}
 	}
 	l.perMetre = newtons / whole
@@ -565,6 +586,7 @@ type bearer struct {
 	*plan.Member
 	said  *plan.Load
 	holds []*plan.Holds
+	use   plan.Choice // of the assembly of a shelf, where that alone is said: shelves or kitchen
 	beam  *beam // nil where the plan does not tell what carries it
 }
 
@@ -583,6 +605,9 @@ func bearing(p *plan.Plan) iter.Seq[bearer] {
 			}
 			if m.Parent != nil && m.Word == "shelf" && !of.laden() {
 				of.said, of.holds = m.In.Load, m.In.Holds
+				if use := m.In.Use; use.Is == "shelves" || use.Is == "kitchen" {
+					of.use = use
+				}
 			}
 			if !of.laden() {
 				return true
@@ -608,7 +633,7 @@ func bearing(p *plan.Plan) iter.Seq[bearer] {
 	}
 }
 
-func (b *bearer) laden() bool { return b.said != nil || len(b.holds) > 0 }
+func (b *bearer) laden() bool { return b.said != nil || len(b.holds) > 0 || b.use.Is != "" }
 
 // shelved are the books that stand in an open bay, by the one member under it.
 func shelved(p *plan.Plan) map[*plan.Member][]*plan.Holds {

@@ -51,6 +51,9 @@ func (b *bearer) carries(p *plan.Plan) string {
 	default:
 		words = append(words, onArea(p, b.said.On.Value))
 	}
+	if b.said == nil && len(b.holds) == 0 {
+		words = append(words, "not said: kind "+b.use.Is)
+	}
 	for _, h := range b.holds {
 		words = append(words, h.What.Is)
 		if h.Weigh.Known() {

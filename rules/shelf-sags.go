@@ -36,7 +36,8 @@ var shelfSags = &Rule{
 power of the span and the third of the thickness: a little shorter or a little thicker is much stiffer.
 
 Say what it carries: "load 40psf" on its area or "load 25lb/ft" along it, or "holds books", which stands for 50 psf and at most 200 lb on a
-shelf. A load that an assembly states is that of every shelf in it; tops, bottoms and rails state their own. How far it may sag follows from "sag": fine 0.02 in
+shelf. A load that an assembly states is that of every shelf in it; tops, bottoms and rails state their own. Where it says no more than "kind shelves", a shelf is
+taken to carry 40 psf, and 15 psf of "kind kitchen", and this is a word of advice. How far it may sag follows from "sag": fine 0.02 in
 a foot (1 in 600), as for books; case 1 in 144, as for all else; kitchen 1/16 in a foot (1 in 192) and 1/4 at most. The rule takes the widest clear span
 between what the shelf stands between and what stands under it, with the load spread evenly and the ends free to turn: a shelf that is glued into
 its housings does a little better. What the shelf weighs itself is not counted.
@@ -67,7 +68,7 @@ case rack {
   across { side left ; down { top roof ; open upper ; shelf middle { of oak 7/8 ; load 25lb/ft sag fine } ; open lower ; bottom floor } ; side right }
 }
 `,
-	Figures: []*Figure{sagFine, sagCase, sagKitchen, sagMost, booksLoad, shelfMost},
+	Figures: []*Figure{sagFine, sagCase, sagKitchen, sagMost, booksLoad, shelvesLoad, kitchenLoad, shelfMost},
 	Check: func(pass *Pass) {
 		for b, l := range loaded(pass.Plan) {
 			if s := sagOf(pass, b, l); s.over() {
@@ -127,6 +128,9 @@ func reportSag(pass *Pass, s *sagging) {
 	if s.staying > s.parts {
 		f.Working = append(f.Working, diag.Step{Label: fmt.Sprintf("in years it comes to about %s times as far (%s): the mends allow for that", number(s.creeps.times), s.creeps.says)})
 	}
+	if s.byUse {
+		f.Severity = diag.Advice
+	}
 	s.report(pass, f)
 }
 
@@ -134,7 +138,15 @@ func reportSag(pass *Pass, s *sagging) {
 func (s *sagging) report(pass *Pass, f diag.Finding) {
 	f.Subject, f.Span, f.Fixes = plan.PathOf(s.Member), s.Span, s.mends()
 	if at := standing(s.Span, s.at); at != s.Span {
-		f.Notes = append(f.Notes, diag.Note{Span: at, Message: "what it carries is said here"})
+		said := "what it carries is said here"
+		if s.byUse {
+			said = "what it is for is said here, and not what it carries"
+			f.Fixes = append(f.Fixes, diag.Fix{Title: "say what it carries, where that is less: `load 20psf`"})
+			if s.plan.Tape.Metric {
+				f.Fixes[len(f.Fixes)-1].Title = "say what it carries, where that is less: `load 1kPa`"
+			}
+		}
+		f.Notes = append(f.Notes, diag.Note{Span: at, Message: said})
 	}
 	pass.Report(f)
 }

@@ -9,7 +9,7 @@ import (
 
 func useWords() []Word {
 	return []Word{
-		loadWord(InAssembly, "what each shelf that is drawn in it carries, spread evenly: on its area, or along its length", "", func(owner any) **Load { return &owner.(*Assembly).Load }),
+		loadWord(InAssembly, "what each shelf that is drawn in it carries, spread evenly: on its area, or along its length", "40psf in `kind shelves`, 15psf in `kind kitchen`", func(owner any) **Load { return &owner.(*Assembly).Load }),
 		loadWord(InMember, "what lies on it, spread evenly: on its area, or along its length", "", func(owner any) **Load { return &memberOf(owner).Load }),
 		loadWord(InDrawer, "what lies on its bottom", "15psf", func(owner any) **Load { return &owner.(*Drawer).Load }),
 		holdsWord(InAssembly, "what it is for; books stand on each shelf that is drawn in it", func(owner any) *[]*Holds { return &owner.(*Assembly).Holds }),
