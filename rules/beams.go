@@ -587,7 +587,7 @@ type bearer struct {
 	said  *plan.Load
 	holds []*plan.Holds
 	use   plan.Choice // of the assembly of a shelf, where that alone is said: shelves or kitchen
-	beam  *beam // nil where the plan does not tell what carries it
+	beam  *beam       // nil where the plan does not tell what carries it
 }
 
 // bearing ranges over the members on which something lies.
