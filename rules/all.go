@@ -99,6 +99,7 @@ var All = []*Rule{
 	latchMisses,
 	leafSize,
 	leavesShort,
+	lidBackCatches,
 	lidStopsEarly,
 	lidWillNotShut,
 	lippingTooWide,

@@ -58,12 +58,16 @@ case cupboard {
 `,
 	Figures: []*Figure{bindSpare},
 	Check: func(pass *Pass) {
-		for d := range plan.AllOf[*plan.Door](pass.Plan) {
+		for d := range pass.Plan.Leaves() {
 			if d.Fit.Kind.Is != "inset" {
 				continue
 			}
+			what, instead := "the leaf of ", "a frame with a panel, or "
+			if d.Board != nil {
+				what = ""
+			}
 			for axis := plan.Across; axis <= plan.Down; axis++ {
-				checkBinds(pass, inset{d, "the leaf of ", "a frame with a panel, or ", d.Hang.Is, d.Edges, axis, leafGrows(d, axis)})
+				checkBinds(pass, inset{d, what, instead, d.Hang.Is, d.Edges, axis, leafGrows(d, axis)})
 			}
 		}
 		for d := range plan.AllOf[*plan.Drawer](pass.Plan) {
@@ -127,7 +131,7 @@ func checkBinds(pass *Pass, in inset) {
 		moves(paper, g.wide.Length, g.of, humid)
 		paper.Equals("at its most humid")
 	}
-	what, direction := in.what+titled(it), [...]string{"in width", "in height"}[in.axis]
+	what, direction := in.what+titled(it), growing(in.Node, in.axis)
 	f := diag.Finding{
 		Subject: subject, Span: it.Span, Notes: notes,
 		Message: fmt.Sprintf("%s grows %s %s, but its gaps are %s in all: it binds in its opening", what, exact(p, grows), direction, exact(p, gaps)),
@@ -141,6 +145,17 @@ func checkBinds(pass *Pass, in inset) {
 	pass.Report(f)
 }
 
+// growing says in which direction a leaf or a front grows.
+func growing(n plan.Node, axis plan.Axis) string {
+	switch d, door := n.(*plan.Door); {
+	case axis == plan.Across:
+		return "in width"
+	case door && d.Board != nil:
+		return "from front to back"
+	}
+	return "in height"
+}
+
 // bounded reports whether something stands at both edges, so that it can bind.
 func (in inset) bounded() bool {
 	return plan.Neighbour(in.Node, in.edges[in.axis*2].Side) != nil && plan.Neighbour(in.Node, in.edges[in.axis*2+1].Side) != nil
@@ -150,7 +165,10 @@ func (in inset) bounded() bool {
 func leafGrows(d *plan.Door, axis plan.Axis) (growers []grower) {
 	for _, g := range d.Grows(axis) {
 		name := "the leaf"
-		if g.Item != nil {
+		switch {
+		case d.Board != nil:
+			name = called(&d.Item)
+		case g.Item != nil:
 			name = called(g.Item)
 		}
 		growers = append(growers, grower{"width of " + name, g.Of, g.Wide})

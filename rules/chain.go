@@ -112,7 +112,10 @@ func (c *chain) leaf(d *plan.Door) {
 // edgeOf names what one edge of a leaf takes off its opening.
 func edgeOf(e plan.Edge, hang string) string {
 	side := map[plan.Side]string{plan.Left: "left", plan.Right: "right", plan.Upper: "top", plan.Lower: "bottom"}[e.Side]
-	if opposite := map[string]string{"left": "right", "right": "left", "top": "bottom", "bottom": "top"}[hang]; hang != "" {
+	if hang == "back" { // a lid, as it is seen from above
+		side = map[plan.Side]string{plan.Left: "left", plan.Right: "right", plan.Upper: "back", plan.Lower: "front"}[e.Side]
+	}
+	if opposite := map[string]string{"left": "right", "right": "left", "top": "bottom", "bottom": "top", "back": "front"}[hang]; hang != "" {
 		switch side {
 		case hang:
 			side = "hinge side"

@@ -51,7 +51,7 @@ case cupboard {
 }
 `,
 	Check: func(pass *Pass) {
-		for d := range plan.AllOf[*plan.Door](pass.Plan) {
+		for d := range pass.Plan.Leaves() {
 			checkFreeEdge(pass, d)
 		}
 	},

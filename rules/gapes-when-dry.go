@@ -50,7 +50,7 @@ case cupboard {
 	Figures: []*Figure{gapeMost, gapeMore},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for d := range plan.AllOf[*plan.Door](p) {
+		for d := range p.Leaves() {
 			for axis := plan.Across; axis <= plan.Down; axis++ {
 				near, nearBounded := freeGap(d, plan.Side(axis*2))
 				far, farBounded := freeGap(d, plan.Side(axis*2)+1)
@@ -67,7 +67,7 @@ case cupboard {
 				pass.Report(diag.Finding{
 					Subject: plan.PathOf(d), Span: d.Span,
 					Message: fmt.Sprintf("%s shrinks %s %s, and gapes by %s at each edge when it is driest", titled(&d.Item), exact(p, -shrinks),
-						[...]string{"in width", "in height"}[axis], exact(p, each)),
+						growing(d, axis), exact(p, each)),
 					Working: paper.Equals("gaps at its driest").Over(2, "edges").Equals("each").Versus(most, "at most").Working(),
 					Fixes:   []diag.Fix{{Title: "make a frame with a panel of it, or use wood that is sawn quarter"}},
 				})

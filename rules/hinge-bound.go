@@ -39,7 +39,7 @@ case cupboard {
 }
 `,
 	Check: func(pass *Pass) {
-		for d := range plan.AllOf[*plan.Door](pass.Plan) {
+		for d := range pass.Plan.Leaves() {
 			hung, turns := d.Hung()
 			gap, bounded := freeGap(d, hung)
 			for _, use := range d.Hinges {

@@ -49,7 +49,7 @@ case cupboard {
 `,
 	Figures: []*Figure{behindLeaf},
 	Check: func(pass *Pass) {
-		for d := range plan.AllOf[*plan.Door](pass.Plan) {
+		for d := range pass.Plan.Leaves() {
 			s, swings := d.Swing()
 			switch {
 			case !swings || d.Rounded.On || !hungBy(d, "butt", "knife", "pivot"):

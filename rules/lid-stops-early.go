@@ -58,14 +58,14 @@ case chest {
 				Subject: s.path,
 				Span:    s.use.Span,
 				Message: fmt.Sprintf("%s stops at %s, not at %s: stay %s would have to be %s long, and draws out to %s",
-					titled(s.Item), degrees(math.Floor(s.stops(longest.Length))), degrees(s.door.OpensTo().Value), quote(s.use.Name), exact(p, far), p.Show(longest.Length)),
+					titled(&s.Item), degrees(math.Floor(s.stops(longest.Length))), degrees(s.OpensTo().Value), quote(s.use.Name), exact(p, far), p.Show(longest.Length)),
 				Working: s.working(p, most, "between the two, open by "+degrees(most)).
 					Versus(longest.Length, "its longest").Working(),
 				Notes: []diag.Note{{Span: standing(s.use.Stay.Name.Span, longest.Span), Message: "the stay is drawn here"}},
 			}
 			if wood.Over(s.apart(0), longest.Length) {
 				f.Message = fmt.Sprintf("the points of stay %s are %s apart when %s is shut, and it draws out to %s", quote(s.use.Name),
-					exact(p, s.apart(0)), titled(s.Item), p.Show(longest.Length))
+					exact(p, s.apart(0)), titled(&s.Item), p.Show(longest.Length))
 			}
 			if at, ok := s.nearer(p); ok {
 				f.Fixes = append(f.Fixes, diag.Fix{Title: fmt.Sprintf("set its point on the %s nearer to the pin: `lid %s`", s.leaf(), p.Show(at))})

@@ -55,7 +55,7 @@ case chest {
 			f := diag.Finding{
 				Subject: s.path,
 				Span:    s.use.Span,
-				Message: fmt.Sprintf("%s does not shut: the points of stay %s come to %s, and its shortest is %s", titled(s.Item),
+				Message: fmt.Sprintf("%s does not shut: the points of stay %s come to %s, and its shortest is %s", titled(&s.Item),
 					quote(s.use.Name), exact(p, near), p.Show(shortest.Length)),
 				Working: s.working(p, least, "between the two, "+shutBy(least)).Versus(shortest.Length, "its shortest").Working(),
 				Notes:   []diag.Note{{Span: standing(s.use.Stay.Name.Span, shortest.Span), Message: "the stay is drawn here"}},
@@ -63,9 +63,9 @@ case chest {
 					{Title: fmt.Sprintf("set its points farther apart, or take a stay that shuts to %s", p.Show(p.Tape.Floor(near)))},
 				},
 			}
-			if at := s.stops(shortest.Length); least == 0 && at > 0 && at < s.door.OpensTo().Value {
+			if at := s.stops(shortest.Length); least == 0 && at > 0 && at < s.OpensTo().Value {
 				f.Message = fmt.Sprintf("%s stays open by %s: the points of stay %s come to %s when it is shut, and its shortest is %s",
-					titled(s.Item), degrees(math.Ceil(at)), quote(s.use.Name), exact(p, near), p.Show(shortest.Length))
+					titled(&s.Item), degrees(math.Ceil(at)), quote(s.use.Name), exact(p, near), p.Show(shortest.Length))
 			}
 			pass.Report(f)
 		}

@@ -13,73 +13,39 @@ import (
 
 // stayed is a lid or a flap that a stay holds open.
 type stayed struct {
-	*plan.Item
-	door  *plan.Door
-	use   *plan.HardwareUse
-	path  string
-	level bool        // it lies level when it is shut: a lid
-	deep  plan.Length // from the edge that it turns on to its free one
-	of    func(*plan.Plan) (plan.Weight, bool)
+	*plan.Door
+	use  *plan.HardwareUse
+	path string
+	deep plan.Length // from the edge that it turns on to its free one
 }
 
 // stayedLids ranges over the stays of lids, and of doors that are hung at their top or bottom.
 func stayedLids(p *plan.Plan) iter.Seq[stayed] {
 	return func(yield func(stayed) bool) {
-		for m := range p.Members() {
-			if m.Lid == nil {
+		for d := range p.Leaves() {
+			s := stayed{Door: d, path: plan.PathOf(d)}
+			hung, turns := d.Hung()
+			switch {
+			case turns && (s.level() || hung.Axis() == plan.Down):
+				s.deep = d.Size[hung.Axis()]
+			case !s.level():
 				continue
 			}
-			s := stayed{Item: &m.Item, door: m.Lid, path: plan.PathOf(m), level: true, deep: lidDeep(m)}
-			s.of = func(p *plan.Plan) (plan.Weight, bool) { return p.WeightOf(m) }
-			if !s.each(yield) {
-				return
-			}
-		}
-		for d := range plan.AllOf[*plan.Door](p) {
-			if d.Hang.Is != "top" && d.Hang.Is != "bottom" {
-				continue
-			}
-			s := stayed{Item: &d.Item, door: d, path: plan.PathOf(d), deep: d.Size[plan.Down]}
-			s.of = func(p *plan.Plan) (plan.Weight, bool) { return p.WeightOf(d) }
-			if !s.each(yield) {
-				return
+			for _, s.use = range d.Stays {
+				if s.use.Stay != nil && !yield(s) {
+					return
+				}
 			}
 		}
 	}
 }
 
-func (s stayed) each(yield func(stayed) bool) bool {
-	for _, use := range s.door.Stays {
-		s.use = use
-		if use.Stay != nil && !yield(s) {
-			return false
-		}
-	}
-	return true
-}
-
-// lidDeep is how far it is from the edge on which a lid turns to its free one.
-func lidDeep(m *plan.Member) plan.Length {
-	turns := plan.Behind
-	switch m.Lid.Hang.Is {
-	case "left", "right":
-		turns = plan.Across
-	case "back":
-	default:
-		return plan.Length{}
-	}
-	switch turns {
-	case m.Grain:
-		return m.Size.Long
-	case m.Flat:
-		return m.Size.Thick
-	}
-	return m.Size.Wide
-}
+// level reports whether it lies level when it is shut: a lid.
+func (s stayed) level() bool { return s.Board != nil }
 
 // placed reports whether the points of the stay are known, and how far the lid is to open.
 func (s stayed) placed() bool {
-	at, opens := s.use.Stay.Case, s.door.OpensTo()
+	at, opens := s.use.Stay.Case, s.OpensTo()
 	return s.use.Stay.Lid.Known() && at.Across.Known() && at.Deep.Known() && opens.Known() && opens.Value > 0 && opens.Value < 360 &&
 		s.use.Stay.Lid.Length > 0 && (at.Across.Length != 0 || at.Deep.Length != 0)
 }
@@ -106,17 +72,17 @@ func (s stayed) apart(degrees float64) wood.Length {
 // farthest and nearest are between shut and open where its points are that, in degrees. They are farthest where the
 // lid has turned until the pin is between them, nearest where it lies along the line to the case.
 func (s stayed) farthest() float64 {
-	return s.between(180, s.apart(0) > s.apart(s.door.OpensTo().Value))
+	return s.between(180, s.apart(0) > s.apart(s.OpensTo().Value))
 }
 
 func (s stayed) nearest() float64 {
-	return s.between(0, s.apart(0) < s.apart(s.door.OpensTo().Value))
+	return s.between(0, s.apart(0) < s.apart(s.OpensTo().Value))
 }
 
 // between is where the lid stands so many degrees from the point on the case, if it does while it opens; else at
 // the end that is said.
 func (s stayed) between(degrees float64, shut bool) float64 {
-	opens := s.door.OpensTo().Value
+	opens := s.OpensTo().Value
 	if at := degrees - s.angle(); at > 0 && at < opens {
 		return at
 	}
@@ -145,7 +111,7 @@ func (s stayed) working(p *plan.Plan, degrees float64, label string) *plan.Paper
 
 // leaf is what moves.
 func (s stayed) leaf() string {
-	if s.level {
+	if s.level() {
 		return "lid"
 	}
 	return "leaf"

@@ -18,7 +18,7 @@ func TestStaysByDrawing(t *testing.T) {
 	for range 2000 {
 		opens := 20 + random.Float64()*150
 		stay := &plan.Stay{Lid: length(2, 12), Case: plan.Pair{Across: length(-4, 10), Deep: length(-3, 12)}}
-		s := stayed{door: &plan.Door{Opens: plan.Figure{Value: opens, How: plan.Written}}, use: &plan.HardwareUse{Stay: stay}}
+		s := stayed{Door: &plan.Door{Opens: plan.Figure{Value: opens, How: plan.Written}}, use: &plan.HardwareUse{Stay: stay}}
 		near, far := math.Inf(1), 0.0
 		for step := range 1001 {
 			sin, cos := math.Sincos(opens * float64(step) / 1000 * math.Pi / 180)

@@ -39,7 +39,7 @@ case cupboard {
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for d := range plan.AllOf[*plan.Door](p) {
+		for d := range p.Leaves() {
 			var first *plan.HardwareUse
 			var one plan.Pin
 			for _, use := range d.Hinges {

@@ -11,7 +11,7 @@ import (
 // pairs, with the hardware that is usual for them: nothing is found in any of them.
 func TestSoundDoorsAreSilent(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		name := rapid.SampledFrom([]string{"framed", "slab", "overlay", "shared", "pair", "knife", "flap", "lipped"}).Draw(t, "kind")
+		name := rapid.SampledFrom([]string{"framed", "slab", "overlay", "shared", "pair", "knife", "flap", "lipped", "lid", "inset lid"}).Draw(t, "kind")
 		text := soundHung(name, rapid.SampledFrom([]string{"left", "right"}).Draw(t, "hang"),
 			sixteenths(t, "wide", 10*16, 22*16), sixteenths(t, "high", 14*16, 29*16))
 		if c := example(text); len(c.found) > 0 {
@@ -23,7 +23,7 @@ func TestSoundDoorsAreSilent(t *testing.T) {
 // soundHung is a cupboard with doors of one kind, each in an opening so wide and high.
 func soundHung(kind, hang string, wide, high float64) string {
 	other := map[string]string{"left": "right", "right": "left"}[hang]
-	doors, supplies := "", ""
+	doors, supplies, list := "", "", "across { side left ; %s ; side right }"
 	switch kind {
 	case "framed":
 		supplies = "hinge brass { kind butt ; high 2 1/2 ; wide 1 3/8 ; knuckle 1/4 ; carries 20lb ; opens 180deg }\nlatch ball { kind ball ; throw 1/4 ; pull 6lb }\n" + leafFrame("3/4")
@@ -51,6 +51,13 @@ func soundHung(kind, hang string, wide, high float64) string {
 	case "flap":
 		supplies = "hinge brass { kind butt ; high 2 ; wide 1 1/8 ; knuckle 3/16 }\n"
 		doors = "down { top roof ; door only { leaf ply ; fit inset ; reveal 1/16 ; hang bottom ; hinge brass ends 2 } ; bottom floor }"
+	case "lid":
+		supplies = "wood oak { species \"white oak\" ; sawn quarter }\nhinge brass { kind butt ; high 2 ; wide 1 3/8 ; knuckle 1/4 ; opens 180deg }\nstay soft { lid 4 ; case 1 x 4 ; shut 4 ; open 9 ; holds 120inlb }\n"
+		doors = "open bay"
+		list = "down { lid cover { of oak 3/4 ; over ends 1/2 front 1/2 back 1/2 ; hang back ; opens 95deg ; hinge brass ends 2 ; stay soft count 2 } ; across { side left ; %s ; side right } ; bottom floor }"
+	case "inset lid":
+		supplies = "wood oak { species \"white oak\" ; sawn quarter }\nhinge brass { kind butt ; high 2 ; wide 1 3/8 ; knuckle 1/4 ; opens 95deg }\n"
+		doors = "behind { front face ; down { lid cover { of oak 3/4 ; fit inset ; reveal 1/16 bottom 5/32 ; hang back ; hinge brass ends 2 } ; open bay ; bottom floor } ; front rear }"
 	}
 	across := wide + 1.5
 	if kind == "shared" {
@@ -61,7 +68,7 @@ sheet ply { kind plywood ; species "yellow birch" ; thick 3/4 ; actual 3/4 ; emi
 ` + supplies + fmt.Sprintf(`case cupboard {
   of ply
   wide %.4f ; high %.4f ; deep 12
-  across { side left ; %s ; side right }
+  `+list+`
 }
 `, across, high, doors)
 }

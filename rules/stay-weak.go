@@ -44,15 +44,15 @@ case chest {
 		p := pass.Plan
 		for s := range stayedLids(p) {
 			held := 0.0
-			for _, use := range s.door.Stays {
+			for _, use := range s.Stays {
 				if use.Stay == nil || !use.Stay.Holds.Known() {
 					held = math.Inf(1)
 					break
 				}
 				held += use.Stay.Holds.Value * float64(use.Number())
 			}
-			weight, known := s.of(p)
-			if s.use != s.door.Stays[0] || !known || !s.deep.Known() {
+			weight, known := p.WeightOf(s.Door)
+			if s.use != s.Stays[0] || !known || !s.deep.Known() {
 				continue
 			}
 			turns := weight.Kilograms * wood.Gravity * s.deep.Metres() / 2 * s.level90()
@@ -62,7 +62,7 @@ case chest {
 			f := diag.Finding{
 				Subject: s.path,
 				Span:    s.use.Span,
-				Message: fmt.Sprintf("%s weighs about %s and turns with %s, and its stays hold %s: it slams", titled(s.Item), heft(p, weight.Kilograms),
+				Message: fmt.Sprintf("%s weighs about %s and turns with %s, and its stays hold %s: it slams", titled(&s.Item), heft(p, weight.Kilograms),
 					torque(p, turns), torque(p, held)),
 				Working: diag.Working{
 					{Value: heft(p, weight.Kilograms), Label: "what the " + s.leaf() + " weighs, with what is screwed to it"},
@@ -71,7 +71,7 @@ case chest {
 				Fixes: []diag.Fix{{Title: fmt.Sprintf("take stays that hold %s in all, or a lighter %s", torque(p, turns), s.leaf())}},
 			}
 			if part := s.level90(); part < 1 {
-				f.Working = append(f.Working, diag.Step{Label: fmt.Sprintf("it opens by %s: %.0f%% of what it would be level", degrees(s.door.OpensTo().Value), 100*part)})
+				f.Working = append(f.Working, diag.Step{Label: fmt.Sprintf("it opens by %s: %.0f%% of what it would be level", degrees(s.OpensTo().Value), 100*part)})
 			}
 			f.Working = append(f.Working,
 				diag.Step{Op: diag.Equals, Value: torque(p, turns), Label: "turns it"},
@@ -84,7 +84,7 @@ case chest {
 
 // level90 is which part of its weight turns it at most between shut and open: all of it where it lies level.
 func (s stayed) level90() float64 {
-	if opens := s.door.OpensTo(); !s.level && opens.Known() && opens.Value < 90 {
+	if opens := s.OpensTo(); !s.level() && opens.Known() && opens.Value < 90 {
 		return math.Sin(max(0, opens.Value) * math.Pi / 180)
 	}
 	return 1

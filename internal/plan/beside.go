@@ -37,7 +37,7 @@ func FrontOf(n Node) (*Fit, [4]Edge) {
 func FrontsBeside(n Node, side Side) iter.Seq[Beside] {
 	return func(yield func(Beside) bool) {
 		fit, edges := FrontOf(n)
-		if fit == nil || !edges[side].Less.Known() {
+		if d, ok := n.(*Door); fit == nil || !edges[side].Less.Known() || ok && d.Board != nil {
 			return
 		}
 		s := besideSearch{left: mostLooked, yield: yield}

@@ -42,8 +42,8 @@ func (c *cutter) door(d *Door) {
 	}
 }
 
-// hinged are the edges on which a door can be hung.
-var hinged = map[string]Side{"left": Left, "right": Right, "top": Upper, "bottom": Lower}
+// hinged are the edges on which a door, or a lid, can be hung.
+var hinged = map[string]Side{"left": Left, "right": Right, "top": Upper, "bottom": Lower, "back": Upper}
 
 // Thick is how thick the leaf stands.
 func (d *Door) Thick() Length {

@@ -17,8 +17,11 @@ func (r *resolver) edges(n Node, fit *Fit, reveal *Reveal, hang string) [4]Edge 
 	var edges [4]Edge
 	for side := Left; side <= Lower; side++ {
 		e := Edge{Side: side, Less: derived(0)}
-		next := Neighbour(n, side)
-		shared := next != nil && hasFront(facingItem(next, side.Opposite()))
+		next, drawn := Neighbour(n, side), side
+		if d, ok := n.(*Door); ok {
+			drawn = d.drawn(side)
+		}
+		shared := next != nil && hasFront(facingItem(next, drawn.Opposite()))
 		switch {
 		case next == nil:
 		case shared:
@@ -72,7 +75,7 @@ func (r *resolver) missingGap(n Node, fit *Fit, edges [4]Edge) {
 func begun(n Node) bool {
 	switch n := n.(type) {
 	case *Door:
-		return n.Leaf.Name != ""
+		return n.Leaf.Name != "" || n.Board != nil && (n.Hang.Is != "" || len(n.Hinges) > 0)
 	case *Drawer:
 		return n.Of.Material.Said() || n.FrontAs != nil
 	}

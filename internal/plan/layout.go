@@ -298,7 +298,7 @@ func (r *resolver) place(n Node, axis Axis, cell Extent) {
 	n.item().Cell[axis] = cell
 	switch n := n.(type) {
 	case *Member:
-		n.Body[axis] = r.body(n, axis, cell)
+		n.Body[axis] = r.body(n, axis, r.clearOf(n, axis, cell))
 	case *List:
 		if n.Axis == axis {
 			r.deal(n, cell)
@@ -415,6 +415,9 @@ func (r *resolver) placeFromFarEnd(l *List, cell Extent, sizes []Extent) {
 // that runs that way, climbing outward; nil at the outside of the assembly.
 func Neighbour(n Node, side Side) Node {
 	it := n.item()
+	if d, ok := n.(*Door); ok {
+		side = d.drawn(side)
+	}
 	for it.Parent != nil {
 		if l := it.Parent; l.Axis == side.Axis() {
 			next := it.Index - 1

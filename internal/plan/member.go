@@ -33,7 +33,7 @@ func (r *resolver) fillMember(m *Member) {
 	m.Size.Thick = r.stated(&m.Thick, m.Worked.Thick)
 	m.Size.Wide = r.stated(&m.Wide, m.Worked.Wide)
 
-	span := m.Cell[m.Grain]
+	span := m.Body[m.Grain]
 	total := Length{Length: span.Size, How: Derived}
 	if !span.Sized {
 		total.How = Unknown
@@ -56,6 +56,9 @@ func (r *resolver) fillMember(m *Member) {
 	m.Size.Long = r.stated(&m.Cut, r.stated(&m.Long, m.Worked.Long))
 	if m.Part.To != nil {
 		m.Size = Size3{r.partSize(m, "long"), r.partSize(m, "wide"), r.partSize(m, "thick")}
+	}
+	if m.Lid != nil {
+		m.fillLid()
 	}
 }
 

@@ -414,6 +414,7 @@ type Door struct {
 
 	Edges [4]Edge   // how each edge of the leaf comes about: left, right, upper, lower
 	Size  [2]Length // of the leaf: wide, high
+	Board *Member   // the board of a lid, which is told as it is seen from above; nil of a door
 
 	edged bool
 }

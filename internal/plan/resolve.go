@@ -84,6 +84,9 @@ func (r *resolver) keepNodes() {
 		a.nodes = slices.Collect(a.Nodes())
 		for _, n := range a.nodes {
 			n.item().path = PathOf(n)
+			if m, ok := n.(*Member); ok && m.Lid != nil {
+				m.Lid.path = m.path
+			}
 		}
 	}
 }
@@ -176,6 +179,7 @@ func (r *resolver) shape() {
 			case *Member:
 				orient(n)
 				n.shaped()
+				n.seenAsLeaf()
 				a.Members = append(a.Members, n)
 				if p := n.Part.To; p != nil {
 					p.Uses = append(p.Uses, n)

@@ -75,7 +75,7 @@ func (d *Door) pin(use *HardwareUse, thick Length) (Pin, bool) {
 		}
 		pin = Pin{-h.Pin.Deep.Length, -h.Pin.Across.Length}
 	default:
-		if d.Fit.Kind.Is == "overlay" && !thick.Known() {
+		if d.lapsAtHinge() && !thick.Known() {
 			return Pin{}, false
 		}
 		pin.Proud, pin.Out = d.unsaidPin(h.Knuckle.Length, thick.Length)
@@ -86,13 +86,30 @@ func (d *Door) pin(use *HardwareUse, thick Length) (Pin, bool) {
 }
 
 // unsaidPin is where the pin of a butt is taken to stand: half its knuckle in front of the face and over the
-// middle of the gap; of an overlay, whose hinges lie between its back and the edge of the case, in line with its back and
-// half the knuckle beyond its edge.
+// middle of the gap; of what laps there, whose hinges lie between its back and the edge of the case, in line with its back and
+// half the knuckle beyond its edge, or beyond that of the chest over which a lid stands out.
 func (d *Door) unsaidPin(knuckle, thick wood.Length) (proud, out wood.Length) {
-	if d.Fit.Kind.Is == "overlay" {
-		return -thick, knuckle / 2
+	if d.lapsAtHinge() {
+		return -thick, knuckle/2 - d.overhang()
 	}
 	return knuckle / 2, d.Edges[hinged[d.Hang.Is]].Less.Length / 2
+}
+
+// lapsAtHinge reports whether a leaf lies before what it hangs on: an overlay, and a lid with nothing behind it.
+func (d *Door) lapsAtHinge() bool {
+	return d.Fit.Kind.Is == "overlay" || d.Board != nil && Neighbour(d, hinged[d.Hang.Is]) == nil
+}
+
+// overhang is how far a lid stands out beyond its chest at the edge on which it turns.
+func (d *Door) overhang() wood.Length {
+	switch m := d.Board; {
+	case m == nil || m.Over == nil:
+		return 0
+	case d.Hang.Is == "back":
+		return m.Over.Back.Length
+	default:
+		return m.Over.Ends.Length
+	}
 }
 
 // OpensTo is how far a door or a lid opens, in degrees: as it says, else as its hinge does.

@@ -221,6 +221,9 @@ func (p *Plan) weighs(n Node, weigh func(*Assembly) (Weight, bool)) (Weight, boo
 		}
 		return Weight{paneDensity * metres(n.Size.Long) * metres(n.Size.Wide) * metres(n.Size.Thick), wood.Reported}, true
 	case *Door:
+		if n.Board != nil {
+			return p.weighs(n.Board, weigh)
+		}
 		w, ok := p.leaf(n, weigh)
 		w.Kilograms += n.hardware()
 		return w, ok

@@ -133,7 +133,7 @@ func (r *resolver) railInNoList(at diag.Span) {
 func lidWord() Word {
 	w := memberWord("lid", "a level board that opens, and that no joint holds unless it says so itself; as thick as its material, and as deep as its cell", InList)
 	w.Opens |= InLid
-	door := slices.DeleteFunc(doorSlots(), func(s Slot) bool { return s.Name == "leaf" || w.Setting(s.Name) != nil })
+	door := slices.DeleteFunc(doorSlots("left right back lift-out"), func(s Slot) bool { return s.Name == "leaf" || w.Setting(s.Name) != nil })
 	w.Slots = append(w.Slots, lifted(door, func(m *Member) **Door { return &m.Lid })...)
 	return w
 }

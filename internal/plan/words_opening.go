@@ -20,7 +20,7 @@ func openingWords() []Word {
 			choice("kind", "what sort of glass", "kind tempered", "float tempered laminated", func(g *Glass) *Choice { return &g.Kind }),
 			pair("gap", "how much smaller it is than its place", "gap 1/8", func(g *Glass) *Pair { return &g.Gap }).or("1/8"),
 		}),
-		openingWord("door", "an opening with a door in it", InDoor, func() *Door { return new(Door) }, func(d *Door) *Item { return &d.Item }, doorSlots()),
+		openingWord("door", "an opening with a door in it", InDoor, func() *Door { return new(Door) }, func(d *Door) *Item { return &d.Item }, doorSlots("left right top bottom lift-out")),
 		openingWord("drawer", "an opening with a drawer in it", InDrawer, func() *Drawer { return new(Drawer) }, func(d *Drawer) *Item { return &d.Item }, drawerSlots()),
 		betweenWord(),
 		many(func(s *Space) *[]*HardwareUse { return &s.Rods }, hardwareUseWord("rod", InSpace)),
@@ -79,11 +79,12 @@ func panelSlots() []Slot {
 	}
 }
 
-func doorSlots() []Slot {
+// doorSlots are the settings of what is hung at one of the edges that are told.
+func doorSlots(hang string) []Slot {
 	return []Slot{
 		leafSlot(),
 		choice("grain", "which way the grain of a leaf runs that is a board or a part", "grain across", "across down", func(d *Door) *Choice { return &d.Leaf.GrainSaid }).or("down"),
-		choice("hang", "which edge it turns on; or it is lifted out", "hang left", "left right top bottom back lift-out", func(d *Door) *Choice { return &d.Hang }),
+		choice("hang", "which edge it turns on; or it is lifted out", "hang left", hang, func(d *Door) *Choice { return &d.Hang }),
 		figure("opens", "how far it opens", "opens 110deg", func(d *Door) *Figure { return &d.Opens }, lang.Angle).or("its hinge's"),
 		flag("active", "of a pair, the one that opens first", "active", func(d *Door) *Flag { return &d.Active }),
 		figure("bevel", "the slope of its latch edge", "bevel 3deg", func(d *Door) *Figure { return &d.Bevel }, lang.Angle).or("0deg"),
@@ -330,7 +331,7 @@ func hardwareUseWord(word string, in Place) Word {
 			length("gain", "let into the door", "gain 3/64", func(u *HardwareUse) *Length { return &u.Gain }),
 			length("case", "let into the case", "case 3/64", func(u *HardwareUse) *Length { return &u.CaseIn }),
 			length("proud", "of the pin, before the face of the door", "proud 1/8", func(u *HardwareUse) *Length { return &u.Proud }).or("half its knuckle; of an overlay its back"),
-			length("out", "of the pin, beyond the edge of the door", "out 1/32", func(u *HardwareUse) *Length { return &u.Out }).or("half the reveal; of an overlay half its knuckle"),
+			length("out", "of the pin, beyond the edge of the door", "out 1/32", func(u *HardwareUse) *Length { return &u.Out }).or("half the reveal; of an overlay half its knuckle, of a lid half its knuckle behind the chest"),
 			length("rim", "from the edge of the door to the edge of the bore", "rim 4mm", func(u *HardwareUse) *Length { return &u.Rim }),
 		)
 	case "handle", "rod":

@@ -57,11 +57,15 @@ func Fittings(p *plan.Plan) (all []Fitting) {
 			placed && n.GlueAt.Is != "all" && n.GlueAt.Is != "edges", n.Size.Wide.Length,
 			[]plan.Grower{{Of: n.Of.Material.To, Wide: n.Size.Wide}})
 	}
-	for d := range plan.AllOf[*plan.Door](p) {
+	for d := range p.Leaves() {
+		where := [...]string{"gaps left and right", "gaps above and below"}
+		if d.Board != nil {
+			where[plan.Down] = "gaps before and behind"
+		}
 		for axis := plan.Across; axis <= plan.Down; axis++ {
 			near, far := d.Edges[axis*2].Less, d.Edges[axis*2+1].Less
 			gaps := plan.Length{Length: near.Length + far.Length, How: plan.Derived}
-			all = addFit(all, p, plan.PathOf(d), [...]string{"gaps left and right", "gaps above and below"}[axis], gaps,
+			all = addFit(all, p, plan.PathOf(d), where[axis], gaps,
 				d.Fit.Kind.Is == "inset" && near.Known() && far.Known(), 0, d.Grows(axis))
 		}
 	}
