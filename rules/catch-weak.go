@@ -28,7 +28,8 @@ a catch far from them holds more: each counts by how far it is from the hinges. 
 a gap as thin as a card takes most of it.
 
 Take a stronger catch, set it farther from the hinges, or use one that is opened by hand. The rule is asked where the plan says what
-leans on a door ("leans 3lb at 9") and how hard its catches pull.`,
+leans on a door ("leans 3lb at 9") and how hard its catches pull. A panel that is lifted out ("hang lift-out") stands on its foot in place of hinges, and
+is held at its head.`,
 	Sources: `The balance is statics. The reserve and the gap are common practice, no source.`,
 	Sound:   `A catch that holds twice what leans; two that do so together; a magnet whose pull is given at the gap that it has.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
@@ -61,6 +62,10 @@ case cupboard {
 func checkCatch(pass *Pass, d *plan.Door) {
 	p, subject := pass.Plan, plan.PathOf(d)
 	hung, turns := d.Hung()
+	pivot, lifted := "the hinges", d.Hang.Is == "lift-out"
+	if lifted { // it stands on its foot, and falls out about that
+		hung, turns, pivot = plan.Lower, true, "its foot"
+	}
 	wide := d.Size[hung.Axis()]
 	if !turns || d.Leans == nil || !d.Leans.Force.Known() || !d.Leans.At.Known() || !wide.Known() || len(d.Latches) == 0 {
 		return
@@ -86,7 +91,7 @@ func checkCatch(pass *Pass, d *plan.Door) {
 			free = within
 		}
 		far := []wood.Length{free}
-		if use.On.Is != "" && use.On.Is != "free" { // along the edge from the left
+		if use.On.Is != "" && use.On.Is != "free" && (!lifted || use.On.Is != "head") { // along the edge from the left
 			if hung.Axis() != plan.Across || len(use.At) == 0 {
 				return
 			}
@@ -116,13 +121,13 @@ func checkCatch(pass *Pass, d *plan.Door) {
 		Message: fmt.Sprintf("%s is pressed open as by %s at its free edge, and its catches hold %s there: %g times what presses is wanted", titled(&d.Item),
 			pull(p, wants/float64(wide.Length)), pull(p, holds/float64(wide.Length)), reserve),
 		Working: p.Paper().
-			Remark(fmt.Sprintf("%s leans %s from the hinges, and the free edge is %s from them", pull(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), p.Show(wide.Length))).
+			Remark(fmt.Sprintf("%s leans %s from %s, and the free edge is %s away", pull(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), pivot, p.Show(wide.Length))).
 			Remark(fmt.Sprintf("%s x %s / %s = %s at the free edge", pull(p, d.Leans.Force.Value), p.ShowSaid(d.Leans.At), p.Show(wide.Length), pull(p, wants/float64(wide.Length)))).
 			Remark(fmt.Sprintf("%g times that is %s", reserve, pull(p, reserve*wants/float64(wide.Length)))).Working(),
 		Fixes: []diag.Fix{{Title: fmt.Sprintf("use catches that hold %s at the free edge, or one that is opened by hand", pull(p, reserve*wants/float64(wide.Length)))}},
 	}
 	if within != wide.Length {
-		f.Notes = append(f.Notes, diag.Note{Span: d.Span, Message: fmt.Sprintf("it laps its case, so that a catch within that is %s from the hinges", p.Show(within))})
+		f.Notes = append(f.Notes, diag.Note{Span: d.Span, Message: fmt.Sprintf("it laps its case, so that a catch within that is %s from %s", p.Show(within), pivot)})
 	}
 	if apart {
 		f.Message += ", and a magnet that does not touch holds nothing"

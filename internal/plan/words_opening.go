@@ -253,11 +253,11 @@ func useWordsOfDoors() []Word {
 		many(func(d *Door) *[]*HardwareUse { return &d.Stays }, hardwareUseWord("stay", InDoor)),
 		one(func(d *Door) **Leans { return &d.Leans }, Word{
 			Names: names("leans"), In: InDoor, Opens: InLeans,
-			Doc:     "what presses on it, and how far from its hinges",
+			Doc:     "what presses on it, and how far from its hinges, or above the foot of one that is lifted out",
 			Example: "leans 3lb at 9",
 			Slots: []Slot{
 				force("force", "how hard", "leans 3lb", func(l *Leans) *Figure { return &l.Force }).unnamed().must(),
-				length("at", "how far from its hinge edge", "at 9", func(l *Leans) *Length { return &l.At }),
+				length("at", "how far from its hinge edge, or above its foot", "at 9", func(l *Leans) *Length { return &l.At }),
 			},
 		}),
 	}
