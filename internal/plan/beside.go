@@ -133,7 +133,7 @@ func (s *besideSearch) meet(n Node, at besidePlace) {
 			s.meet(n.Items[0], at)
 		default:
 			for _, inner := range n.Items {
-				if overlap(inner.item().Cell[n.Axis], at.cell[n.Axis]) {
+				if _, along := inner.(*Member); !along && overlap(inner.item().Cell[n.Axis], at.cell[n.Axis]) { // a shelf between bays
 					s.meet(inner, at)
 				}
 			}
