@@ -53,35 +53,30 @@ func (s *onFloor) called() string {
 	return s.Kind.String() + " " + quote(s.Text)
 }
 
-// feet are where it stands on the floor along an axis, from the first foot to the last. One that has no lists
-// stands on its whole outside.
-func (s *onFloor) feet(axis plan.Axis) plan.Extent {
-	out := s.Outside[axis]
+// feet are what it stands on, seen from above: across, and from front to back. One that has no lists stands on its
+// whole outside. They are not known where something at the floor has no place.
+func (s *onFloor) feet() (feet [][2]plan.Extent, known bool) {
 	if s.Root == nil {
-		return plan.Extent{Size: out.Length, Placed: true, Sized: out.Known()}
+		across, behind := s.Outside[plan.Across], s.Outside[plan.Behind]
+		whole := [2]plan.Extent{{Size: across.Length, Placed: true, Sized: across.Known()}, {Size: behind.Length, Placed: true, Sized: behind.Known()}}
+		return [][2]plan.Extent{whole}, across.Known() && behind.Known()
 	}
 	floor := s.Outside[plan.Down]
-	var feet plan.Extent
 	for _, w := range s.things {
 		box, stands := footing(w)
 		if !stands {
 			continue
 		}
-		at, down := box[axis], box[plan.Down]
-		if !floor.Known() || !down.Known() || !at.Known() {
-			return plan.Extent{}
+		for _, at := range box {
+			if !at.Known() || !floor.Known() {
+				return nil, false
+			}
 		}
-		if wood.Under(down.To(), floor.Length) {
-			continue
+		if !wood.Under(box[plan.Down].To(), floor.Length) {
+			feet = append(feet, [2]plan.Extent{box[plan.Across], box[plan.Behind]})
 		}
-		if !feet.Known() {
-			feet = at
-			continue
-		}
-		from := min(feet.From, at.From)
-		feet.From, feet.Size = from, max(feet.To(), at.To())-from
 	}
-	return feet
+	return feet, len(feet) > 0
 }
 
 // footing is the place of something that may stand on the floor: of wood, or of a frame of which one side in many is

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"plancheck/internal/diag"
@@ -123,6 +124,90 @@ top slab { of some ; thick %d ; over base ends %d front %d back %d }
 		}
 	}
 	if tipped < 20 {
+		t.Errorf("only %d tables tip", tipped)
+	}
+}
+
+// Tables on three legs or on four that stand anywhere: a load tips one where what it and the table balance at together
+// lies outside of the feet, whichever way one looks at them.
+func TestLegsAnywhereTipWhereTriedTheyDo(t *testing.T) {
+	random := rand.New(rand.NewPCG(7, 8))
+	tipped := 0
+	for range 60 {
+		rows := [2][3]int{{random.IntN(15), 0, 0}, {random.IntN(15), 0, 0}} // before the first leg of a row
+		legs, heavy, ends, edge := "", 20+random.IntN(60), random.IntN(6), random.IntN(6)
+		var feet [][2]float64
+		var turns [2]float64
+		for row := range rows {
+			two, before, between := random.IntN(3) > 0, rows[row][0], 1+random.IntN(8)
+			y := float64(22 * row)
+			put := func(x int) {
+				for _, dx := range []float64{0, 2} {
+					feet = append(feet, [2]float64{float64(x) + dx, y}, [2]float64{float64(x) + dx, y + 2})
+				}
+				turns[0] += (float64(x) + 1) * 2 * 2 * 24
+				turns[1] += (y + 1) * 2 * 2 * 24
+			}
+			put(before)
+			list := fmt.Sprintf("space %d ; leg l%d 2 { thick 2 } ; ", before, row)
+			if two {
+				put(before + 2 + between)
+				list += fmt.Sprintf("space %d ; leg r%d 2 { thick 2 } ; ", between, row)
+			}
+			if row == 1 {
+				legs += " ; space ; "
+			}
+			legs += "across 2 { " + list + "space }"
+		}
+		legs = strings.ReplaceAll(legs, "space 0 ; ", "")
+		pass, s := standsAs(t, fmt.Sprintf(`climate { shop 8%% ; dry 6%% ; humid 11%% }
+wood some { species "white oak" ; sawn quarter ; heavy %dlb/ft3 }
+assembly base { kind table ; of some ; wide 30 ; high 24 ; deep 24 ; behind { %s } }
+top slab { of some ; thick 1 ; over base ends %d front %d back %[4]d }
+`, heavy, legs, ends, edge))
+		size := float64(len(feet)) / 4 * 2 * 2 * 24
+		top := float64(30+2*ends) * float64(24+2*edge)
+		turns[0], turns[1] = turns[0]+15*top, turns[1]+12*top
+		pounds := (size + top) * float64(heavy) / 1728
+		falls := func(x, y, load float64) bool {
+			at := [2]float64{(turns[0]*float64(heavy)/1728 + x*load) / (pounds + load), (turns[1]*float64(heavy)/1728 + y*load) / (pounds + load)}
+			for way := range 2000 {
+				sin, cos := math.Sincos(2 * math.Pi * float64(way) / 2000)
+				farthest := math.Inf(-1)
+				for _, f := range feet {
+					farthest = max(farthest, f[0]*cos+f[1]*sin)
+				}
+				if at[0]*cos+at[1]*sin > farthest+1e-9 {
+					return true
+				}
+			}
+			return false
+		}
+		least := math.Inf(1)
+		for _, x := range []float64{float64(-ends), float64(30 + ends)} {
+			for _, y := range []float64{float64(-edge), float64(24 + edge)} {
+				low, much := 0.0, 200.0
+				for range 25 {
+					if try := (low + much) / 2; falls(x, y, try) {
+						much = try
+					} else {
+						low = try
+					}
+				}
+				least = min(least, much)
+			}
+		}
+		tips := s.tipsAt(pass)
+		switch {
+		case tips == nil && least < 49:
+			t.Errorf("%.1f lb tip it, and nothing is said: %s", least, legs)
+		case tips != nil && math.Abs(tips.kilograms/wood.Pound-least) > 0.02*least+0.2:
+			t.Errorf("tips at %.2f lb, tried %.2f: %s", tips.kilograms/wood.Pound, least, legs)
+		case tips != nil:
+			tipped++
+		}
+	}
+	if tipped < 10 {
 		t.Errorf("only %d tables tip", tipped)
 	}
 }

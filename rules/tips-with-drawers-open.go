@@ -122,12 +122,16 @@ func turns(p *plan.Plan, turns float64) string {
 
 // opened opens the drawers of a piece; nil where none can be said to open, or something is not known.
 func (s *onFloor) opened(p *plan.Plan, child float64) *opened {
-	feet := s.feet(plan.Behind)
-	if !feet.Known() {
+	feet, known := s.feet()
+	if !known {
 		return nil
 	}
+	front := feet[0][1].From
+	for _, foot := range feet {
+		front = min(front, foot[1].From)
+	}
 	o := &opened{child: child, held: s.balance.Kilograms, reach: math.MinInt64}
-	holds := s.balance.Kilograms * float64(s.balance.Centre[plan.Behind]-feet.From)
+	holds := s.balance.Kilograms * float64(s.balance.Centre[plan.Behind]-front)
 	for _, w := range s.drawers() {
 		d := w.Node.(*plan.Drawer)
 		if d.Slide.To == nil || d.Slide.To.Travel.How == plan.Unknown {
@@ -139,7 +143,7 @@ func (s *onFloor) opened(p *plan.Plan, child float64) *opened {
 		if !known || !travel.Known() || !face.Known() || !lies.Known() {
 			return nil
 		}
-		at := lies.Length - feet.From // behind the feet, shut
+		at := lies.Length - front // behind the feet, shut
 		o.drawers++
 		o.held -= shut.Kilograms
 		holds -= shut.Kilograms * float64(at)
@@ -149,9 +153,9 @@ func (s *onFloor) opened(p *plan.Plan, child float64) *opened {
 			if !known {
 				return nil
 			}
-			o.out += load * float64(travel.Length-(face.Length+in-feet.From))
+			o.out += load * float64(travel.Length-(face.Length+in-front))
 		}
-		if reach := feet.From - face.Length + travel.Length; reach > o.reach {
+		if reach := front - face.Length + travel.Length; reach > o.reach {
 			o.reach, o.front = reach, d
 		}
 	}
