@@ -1,12 +1,202 @@
 package rules
 
-// What the members of a piece carry and how far they sag under it, for those who list it.
+// What lies on the members of a piece, as the plan says it or as is published for what they are for; and how far each
+// sags under it, for those who list it.
 
 import (
+	"fmt"
+	"iter"
+	"math"
+
+	"plancheck/internal/diag"
 	"plancheck/internal/plan"
 	"plancheck/internal/wood"
 	"plancheck/lang"
 )
+
+// What lies on shelves, where a plan says no more than what they hold, or what the whole is.
+var (
+	booksLoad = &Figure{
+		Name: "books", Why: "what books weigh on the area of a shelf, where the plan does not say", Basis: Published,
+		Source: "50 lb/ft2 (2.4 kPa): Architectural Woodwork Standards, 1st ed., 2009, p. 253, shelves of schools, hospitals and libraries", Dim: lang.Pressure, Number: 50 * wood.PSI / 144,
+	}
+	shelvesLoad = &Figure{
+		Name: "shelves", Why: "what lies on the area of a shelf in what is of `kind shelves`, where the plan does not say", Basis: Published,
+		Source: "40 lb/ft2 (1.9 kPa): the same, all other shelves", Dim: lang.Pressure, Number: 40 * wood.PSI / 144,
+	}
+	kitchenLoad = &Figure{
+		Name: "cupboard", Why: "the same in what is of `kind kitchen`", Basis: SecondHand,
+		Source: "15 lb/ft2 (0.72 kPa): the test of shelves in ANSI/KCMA A161.1-2012, from a reprint", Dim: lang.Pressure, Number: 15 * wood.PSI / 144,
+	}
+	shelfMost = &Figure{
+		Name: "shelf", Why: "what such a shelf carries at most", Basis: Published,
+		Source: "200 lb (91 kg): the same", Dim: lang.Weight, Number: 200 * wood.Pound,
+	}
+)
+
+// load is what lies on a beam, spread evenly.
+type load struct {
+	perMetre float64   // newtons
+	says     string    // how that comes about
+	at       diag.Span // where the plan says it
+	sag      string    // how little it may sag: fine, case or kitchen
+	taken    bool      // the plan says what is on it, and not how heavy that is
+	byUse    bool      // it says neither, and only what the whole is
+}
+
+// loadOn is what lies on a beam; false where it is not known how heavy that is.
+func loadOn(p *plan.Plan, b *beam, of bearer) (load, bool) {
+	said, holds := of.said, of.holds
+	l := load{sag: "case"}
+	for _, h := range holds {
+		if h.What.Is == "books" {
+			l.sag = "fine"
+		}
+	}
+	wide, whole := b.wide.Metres(), b.whole.Metres()
+	if said != nil {
+		l.at = said.Span
+		l.sag = said.Sag.Or(l.sag)
+		if !said.On.Known() {
+			return l, false
+		}
+		switch said.On.Dim {
+		case lang.LineLoad:
+			l.perMetre = said.On.Value * wood.Gravity
+			l.says = onLength(p, l.perMetre)
+		default:
+			l.perMetre = said.On.Value * wide
+			l.says = fmt.Sprintf("%s on %s of depth", onArea(p, said.On.Value), p.Show(b.wide))
+		}
+		return l, l.perMetre > 0 && !math.IsInf(l.perMetre, 0)
+	}
+	newtons := 0.0
+	// taken adds what a standard puts on a shelf, where the plan says no more.
+	taken := func(what string, on *Figure) {
+		area, most := on.Number*wide*whole, shelfMost.Number*wood.Gravity
+		newtons, l.taken = newtons+min(area, most), true
+		l.says = fmt.Sprintf("%s, %s on %s x %s", what, onArea(p, on.Number), p.Show(b.whole), p.Show(b.wide))
+		if area > most {
+			l.says = fmt.Sprintf("%s, %s on a shelf at the most", what, heft(p, shelfMost.Number))
+		}
+	}
+	for _, h := range holds {
+		l.at = h.Span
+		switch {
+		case h.What.Is == "mattress":
+			return l, false
+		case h.Weigh.Known():
+			newtons += h.Weigh.Value * wood.Gravity
+			l.says = fmt.Sprintf("%s, as the plan says, on %s of length", heft(p, newtons/wood.Gravity), p.Show(b.whole))
+		case h.Weigh.How != plan.Unknown || h.What.Is != "books":
+			return l, false
+		default:
+			taken("books", booksLoad)
+		}
+	}
+	if len(holds) == 0 {
+		l.at, l.byUse = of.use.Span, true
+		if of.use.Is == "kitchen" {
+			l.sag = "kitchen"
+			taken("a kitchen's", kitchenLoad)
+		} else {
+			taken("as shelves carry", shelvesLoad)
+		}
+	}
+	l.perMetre = newtons / whole
+	return l, l.perMetre > 0 && !math.IsInf(l.perMetre, 0)
+}
+
+// loaded ranges over the beams on which something lies.
+func loaded(p *plan.Plan) iter.Seq2[*beam, load] {
+	return func(yield func(*beam, load) bool) {
+		for of := range bearing(p) {
+			if of.beam == nil {
+				continue
+			}
+			if l, ok := loadOn(p, of.beam, of); ok && !yield(of.beam, l) {
+				return
+			}
+		}
+	}
+}
+
+// bearer is a member on which something lies, as the plan says of it, or of the part that it is, of the bay that stands on
+// it, or, of a shelf, of its whole assembly.
+type bearer struct {
+	*plan.Member
+	said  *plan.Load
+	holds []*plan.Holds
+	use   plan.Choice // of the assembly of a shelf, where that alone is said: shelves or kitchen
+	beam  *beam       // nil where the plan does not tell what carries it
+}
+
+// bearing ranges over the members on which something lies.
+func bearing(p *plan.Plan) iter.Seq[bearer] {
+	return func(yield func(bearer) bool) {
+		stood := shelved(p)
+		var all *beams // made once something is loaded
+		judge := func(m *plan.Member) bool {
+			of := bearer{Member: m, said: m.Load, holds: m.Holds}
+			if part := m.Part.To; part != nil && !of.laden() {
+				of.said, of.holds = part.Load, part.Holds
+			}
+			if !of.laden() {
+				of.holds = stood[m]
+			}
+			if m.Parent != nil && m.Word == "shelf" && !of.laden() {
+				of.said, of.holds = m.In.Load, m.In.Holds
+				if use := m.In.Use; use.Is == "shelves" || use.Is == "kitchen" {
+					of.use = use
+				}
+			}
+			if !of.laden() {
+				return true
+			}
+			if all == nil {
+				all = newBeams(p)
+			}
+			if b, ok := all.of(m); ok {
+				of.beam = b
+			}
+			return yield(of)
+		}
+		for _, top := range p.Tops {
+			if !judge(top) {
+				return
+			}
+		}
+		for m := range p.Members() {
+			if !judge(m) {
+				return
+			}
+		}
+	}
+}
+
+func (b *bearer) laden() bool { return b.said != nil || len(b.holds) > 0 || b.use.Is != "" }
+
+// shelved are the books that stand in an open bay, by the one member under it.
+func shelved(p *plan.Plan) map[*plan.Member][]*plan.Holds {
+	all := make(map[*plan.Member][]*plan.Holds)
+	for bay := range plan.AllOf[*plan.Space](p) {
+		var books []*plan.Holds
+		for _, h := range bay.Holds {
+			if h.What.Is == "books" {
+				books = append(books, h)
+			}
+		}
+		if len(books) == 0 {
+			continue
+		}
+		if under := against(bay, plan.Lower); len(under) == 1 {
+			if m, ok := under[0].(*plan.Member); ok && len(against(m, plan.Upper)) == 1 {
+				all[m] = books
+			}
+		}
+	}
+	return all
+}
 
 // Loaded is a member on which something lies. Where the plan does not tell what carries it, or how heavy that is, it is not
 // Judged, and has no span.

@@ -35,16 +35,17 @@ var shelfSags = &Rule{
 	Doc: `A long shelf bows under books on the day that they are put there, and what looked straight on paper looks tired. How far goes with the fourth
 power of the span and the third of the thickness: a little shorter or a little thicker is much stiffer.
 
-Say what it carries: "load 40psf" on its area or "load 25lb/ft" along it, or "holds books", which stands for 50 psf and at most 200 lb on a
-shelf. A load that an assembly states is that of every shelf in it; tops, bottoms and rails state their own. Where it says no more than "kind shelves", a shelf is
-taken to carry 40 psf, and 15 psf of "kind kitchen", and this is a word of advice. How far it may sag follows from "sag": fine 0.02 in
-a foot (1 in 600), as for books; case 1 in 144, as for all else; kitchen 1/16 in a foot (1 in 192) and 1/4 at most. The rule takes the widest clear span
-between what the shelf stands between and what stands under it, with the load spread evenly and the ends free to turn: a shelf that is glued into
-its housings does a little better. What the shelf weighs itself is not counted.
+Say what it carries: "load 40psf" on its area or "load 25lb/ft" along it, or "holds books", which stands for 50 psf and at most 200 lb on a shelf. A load
+that an assembly states is that of every shelf in it; tops, bottoms and rails state their own. Where it says no more than "kind shelves", a shelf is taken
+to carry 40 psf, and 15 psf in "kind kitchen", and this is a word of advice.
 
-Make it thicker, let a divider carry it, or glue a rail on edge under its front. The rule is silent where the plan does not tell what carries it:
-where a rail or a cleat runs along it or is fastened along it, where nothing is drawn under it, where it hangs on something above, where one end is free, and of
-a frame that lies flat. How strong it is, and where it breaks, is not judged: that is for a standard, the local code or an engineer.`,
+How far it may sag follows from "sag": fine is 0.02 in a foot (1 in 600), as for books; case is 1 in 144, as for all else; kitchen is 1/16 in a foot (1 in
+192), and 1/4 at most. The rule takes the widest clear span between what carries it, at its ends and under it, with the load spread evenly and the ends free to turn:
+a shelf that is glued into its housings does a little better. What the shelf weighs itself is not counted.
+
+Make it thicker, let a divider carry it, or glue a rail on edge under its front. The rule is silent where the plan does not tell what carries it: where a
+rail or a cleat runs along it or a back is fastened along it, where nothing is drawn under it, where something stands on it between what carries it, where one end is
+free, and of a frame that lies flat. How strong it is, and where it breaks, is not judged: that is for a standard, the local code or an engineer.`,
 	Sources: `The formula: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, 2010, equation 9-2, with Table 9-1; it gives back the longest
 shelves that the Architectural Woodwork Standards print on p. 279. Stiffness of woods and sheets: Wood Handbook, Tables 5-3a, 5-1 and 12-1. The
 loads and limits as the figures say.`,
