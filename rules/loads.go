@@ -207,7 +207,7 @@ type Loaded struct {
 	Sags, May     string      // how far it sags over that at once, and what its use allows
 }
 
-// Loads are the members on which something lies, those of a row, or of a line for each, once.
+// Loads are the members on which something lies, those of a row, or of a line for each, once; and the slats under mattresses.
 func Loads(p *plan.Plan) (all []Loaded) {
 	limits, _ := readLimits(p, All)
 	pass := &Pass{Plan: p, rule: shelfSags, limits: limits}
@@ -225,6 +225,21 @@ func Loads(p *plan.Plan) (all []Loaded) {
 				s := sagOf(pass, of.beam, l)
 				one.Judged, one.Span, one.Sags, one.May = true, s.span.long, small(p, s.sags), small(p, s.may)
 			}
+		}
+		all = append(all, one)
+	}
+	pass = &Pass{Plan: p, rule: slatBends, limits: limits}
+	for c := range carriedSlats(pass) {
+		if c.cot {
+			continue
+		}
+		one := Loaded{Path: plan.PathOf(c.Member), Carries: "a sleeper, " + heft(p, pass.Number(slatLoad, plan.PathOf(c.Member))) + " in its middle"}
+		if c.Row != "" {
+			one.Path = plan.PathOf(c.In) + "." + c.Row
+		}
+		if c.stiff {
+			bends, may := c.bends(pass)
+			one.Judged, one.Span, one.Sags, one.May = true, c.long, small(p, bends), small(p, may)
 		}
 		all = append(all, one)
 	}

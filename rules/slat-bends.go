@@ -42,12 +42,17 @@ without any; slats of plywood with their grain along them; arched ones.`,
 	},
 }
 
-// checkBend works out how far a slat bends under what presses on its middle.
+// bends is how far a slat bends under what presses on its middle, and how far it may.
+func (c *carriedSlat) bends(pass *Pass) (bends, may wood.Length) {
+	beam := wood.Beam{Span: c.long, Wide: c.wide, Thick: c.thick, E: c.pascals}
+	subject := plan.PathOf(c.Member)
+	return beam.Sag(wood.Midpoint, pass.Number(slatLoad, subject)*wood.Gravity), pass.Length(slatBend, subject)
+}
+
 func checkBend(pass *Pass, c *carriedSlat) {
 	p, subject := pass.Plan, plan.PathOf(c.Member)
-	kilograms, may := pass.Number(slatLoad, subject), pass.Length(slatBend, subject)
-	beam := wood.Beam{Span: c.long, Wide: c.wide, Thick: c.thick, E: c.pascals}
-	bends := beam.Sag(wood.Midpoint, kilograms*wood.Gravity)
+	kilograms := pass.Number(slatLoad, subject)
+	bends, may := c.bends(pass)
 	if bends <= may || may <= 0 || small(p, bends) == small(p, may) {
 		return
 	}

@@ -315,7 +315,7 @@ func (r *review) tables(p *plan.Plan) {
 	add(room)
 	carries := reviewTable{
 		ID: "loads", Head: "What it carries", Columns: []string{"part", "carries", "clear span", "sags", "may sag"},
-		About: "How far each bends at once under what the plan says lies on it, spread evenly; in years it is half as much again, and more in boards. What breaks it is not worked out.",
+		About: "How far each bends at once under what the plan says lies on it, spread evenly, and a slat with that in its middle; in years it is half as much again, and more in boards. What breaks it is not worked out.",
 	}
 	for _, l := range rules.Loads(p) {
 		row := []string{l.Path, l.Carries, "not worked out", "", ""}
