@@ -70,7 +70,7 @@ func checkFreeEdge(pass *Pass, d *plan.Door) {
 	if beside, ok := nearestBeside(d, edge); ok {
 		gap, bounded = beside.Apart, true
 		grows = func(paper *plan.Paper) (wood.Length, bool) {
-			return growsBetween(p, d, d.Edges[edge], beside, paper)
+			return growsBetween(p, d, d.Edges[edge], beside, true, paper)
 		}
 	}
 	wants := freeWants(s, d.Bevel.Or(0))

@@ -67,7 +67,7 @@ func checkSwell(pass *Pass, said *onePer[drawerAt], n plan.Node) {
 			if theirs, _ := plan.FrontOf(b.Front); theirs.Kind.Is != "overlay" || !speaks(n, e, b) || !closed(other) || b.Apart <= 0 {
 				continue
 			}
-			grows, known := growsBetween(p, n, e, b, p.Paper())
+			grows, known := growsBetween(p, n, e, b, true, p.Paper())
 			spare := pass.Length(bindSpare, subject)
 			if b.Apart > grows && p.Climate.Humid.Moisture.How == plan.Default {
 				spare = 0 // an average does not judge what is nearly too thin
@@ -76,7 +76,7 @@ func checkSwell(pass *Pass, said *onePer[drawerAt], n plan.Node) {
 				continue
 			}
 			paper := p.Paper().Start(b.Apart, "between "+called(it)+" and "+called(other))
-			growsBetween(p, n, e, b, paper)
+			growsBetween(p, n, e, b, true, paper)
 			f := diag.Finding{
 				Subject: subject, Span: standing(it.Name.Span, e.Less.Span),
 				Message: fmt.Sprintf("%s and %s grow %s towards one another, and have %s between them: they meet when they are most humid", titled(it), titled(other),
@@ -94,17 +94,17 @@ func checkSwell(pass *Pass, said *onePer[drawerAt], n plan.Node) {
 	}
 }
 
-// growsBetween is how much two fronts grow into the gap between them until they are most humid, and writes that down;
-// false where it is not known.
-func growsBetween(p *plan.Plan, n plan.Node, e plan.Edge, b plan.Beside, paper *plan.Paper) (wood.Length, bool) {
-	own, known := growsTo(p, n, e.Side, paper)
-	its, also := growsTo(p, b.Front, b.Edge.Side, paper)
+// growsBetween is how much two fronts grow into the gap between them until they are most humid, or driest, and writes
+// that down; false where it is not known.
+func growsBetween(p *plan.Plan, n plan.Node, e plan.Edge, b plan.Beside, humid bool, paper *plan.Paper) (wood.Length, bool) {
+	own, known := growsTo(p, n, e.Side, humid, paper)
+	its, also := growsTo(p, b.Front, b.Edge.Side, humid, paper)
 	return own + its, known && also
 }
 
-// growsTo is how much a front grows towards one of its edges until it is most humid, and writes that down. The hinge
+// growsTo is how much a front grows towards one of its edges until one end of the year, and writes that down. The hinge
 // edge is held, and the other takes all; along the hinges, and of what is not hung, half goes to each.
-func growsTo(p *plan.Plan, n plan.Node, edge plan.Side, paper *plan.Paper) (wood.Length, bool) {
+func growsTo(p *plan.Plan, n plan.Node, edge plan.Side, humid bool, paper *plan.Paper) (wood.Length, bool) {
 	var growers []grower
 	halves := wood.Length(1) // of the growth
 	switch n := n.(type) {
@@ -126,20 +126,54 @@ func growsTo(p *plan.Plan, n plan.Node, edge plan.Side, paper *plan.Paper) (wood
 		if g.of != nil && g.of.Kind != plan.Solid {
 			continue
 		}
-		humid, _, known := p.Seasons(g.of)
+		m, dry, known := p.Seasons(g.of)
 		if !known || !g.wide.Known() {
 			return 0, false
 		}
-		grows := humid.Change(g.wide.Length) * halves / 2
+		if !humid {
+			m = dry
+		}
+		grows := m.Change(g.wide.Length) * halves / 2
 		all += grows
 		if grows == 0 {
 			continue
 		}
-		label := fmt.Sprintf("%s, %s, from %s to %s", called(plan.It(n)), g.called, wood.Percent(humid.From), wood.Percent(humid.To))
+		label := fmt.Sprintf("%s, %s, from %s to %s", called(plan.It(n)), g.called, wood.Percent(m.From), wood.Percent(m.To))
 		if halves == 1 {
 			label += ", half of it"
 		}
 		paper.Minus(grows, label)
 	}
 	return all, true
+}
+
+// FrontGaps are the gaps between fronts that lap their case, of which one at least is of solid wood, and what the
+// seasons leave of them.
+func FrontGaps(p *plan.Plan) (all []Room) {
+	gaps := func(n plan.Node) {
+		fit, edges := plan.FrontOf(n)
+		for _, e := range edges {
+			for b := range plan.FrontsBeside(n, e.Side) {
+				theirs, _ := plan.FrontOf(b.Front)
+				if fit.Kind.Is != "overlay" || theirs.Kind.Is != "overlay" || !speaks(n, e, b) {
+					continue
+				}
+				humid, known := growsBetween(p, n, e, b, true, p.Paper())
+				dry, also := growsBetween(p, n, e, b, false, p.Paper())
+				if known && also && (humid != 0 || dry != 0) {
+					all = append(all, Room{
+						Path: plan.PathOf(n), Where: "gap to " + plan.PathOf(b.Front),
+						Dry: b.Apart - dry, Shop: b.Apart, Humid: b.Apart - humid,
+					})
+				}
+			}
+		}
+	}
+	for d := range plan.AllOf[*plan.Door](p) {
+		gaps(d)
+	}
+	for d := range plan.AllOf[*plan.Drawer](p) {
+		gaps(d)
+	}
+	return all
 }

@@ -8,6 +8,7 @@ import (
 	"encoding/csv"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"plancheck/internal/plan"
@@ -47,9 +48,9 @@ func Movement(p *plan.Plan) (all []Moving) {
 	return all
 }
 
-// Fittings lists the fits that depend on solid wood: panels and backs in their grooves, inset leaves
-// and fronts, drawers' sides in the height of their openings, and the fasteners of tops and of
-// breadboard ends.
+// Fittings lists the fits that depend on solid wood: panels and backs in their grooves, leaves
+// and fronts in their openings or beside one another, drawers' sides in the height of their openings, and the
+// fasteners of tops and of breadboard ends.
 func Fittings(p *plan.Plan) (all []Fitting) {
 	for n := range plan.AllOf[*plan.Panel](p) {
 		_, _, bottoms, placed := n.Grooves()
@@ -81,7 +82,7 @@ func Fittings(p *plan.Plan) (all []Fitting) {
 				d.Left.Size.Wide.Length, []plan.Grower{{Of: d.Left.Of, Wide: d.Left.Size.Wide}})
 		}
 	}
-	for _, r := range rules.Rooms(p) {
+	for _, r := range slices.Concat(rules.FrontGaps(p), rules.Rooms(p)) {
 		all = append(all, Fitting(r))
 	}
 	return all

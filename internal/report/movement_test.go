@@ -35,6 +35,12 @@ func TestMovement(t *testing.T) {
 	}
 }
 
+// Fronts that lap their case have no gaps in an opening, but one to each front beside them.
+func TestMovementBetweenFronts(t *testing.T) {
+	p := read(t, "../../fixtures/rules/fronts-meet-when-humid/meet.plan")
+	assertWritten(t, "movement-fronts", func(w io.Writer) error { return report.MovementText(w, p) })
+}
+
 // Layups in inches that differ in every way, and one in millimetres that a door is made of; leaves that are cut up.
 func TestLayups(t *testing.T) {
 	inches := read(t, "../../fixtures/rules/unbalanced-layup/pairs.plan")
