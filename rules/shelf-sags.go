@@ -126,6 +126,9 @@ func reportSag(pass *Pass, s *sagging) {
 			diag.Step{Op: diag.Equals, Value: small(p, s.sags), Label: sagSum},
 			diag.Step{Op: diag.Versus, Value: small(p, s.may), Label: s.allowed()}),
 	}
+	if float64(s.sags) > float64(s.span.long)/linear {
+		f.Working = append(f.Working, diag.Step{Label: "so far the sum is only a guide: it may break before"})
+	}
 	if s.staying > s.parts {
 		f.Working = append(f.Working, diag.Step{Label: fmt.Sprintf("in years it comes to about %s times as far (%s): the mends allow for that", number(s.creeps.times), s.creeps.says)})
 	}
@@ -135,6 +138,9 @@ func reportSag(pass *Pass, s *sagging) {
 	s.report(pass, f)
 }
 
+// linear is one in how many of its span a beam may bend for the sum of small bends to hold. Common practice, no source.
+const linear = 20
+
 // report adds to a finding where it stands, and what is to be done.
 func (s *sagging) report(pass *Pass, f diag.Finding) {
 	f.Subject, f.Span, f.Fixes = plan.PathOf(s.Member), s.Span, s.mends()
@@ -142,9 +148,9 @@ func (s *sagging) report(pass *Pass, f diag.Finding) {
 		said := "what it carries is said here"
 		if s.byUse {
 			said = "what it is for is said here, and not what it carries"
-			f.Fixes = append(f.Fixes, diag.Fix{Title: "say what it carries, where that is less: `load 20psf`"})
+			f.Fixes = append(f.Fixes, diag.Fix{Title: "say what it carries, where that is less: `load 10psf`"})
 			if s.plan.Tape.Metric {
-				f.Fixes[len(f.Fixes)-1].Title = "say what it carries, where that is less: `load 1kPa`"
+				f.Fixes[len(f.Fixes)-1].Title = "say what it carries, where that is less: `load 0.5kPa`"
 			}
 		}
 		f.Notes = append(f.Notes, diag.Note{Span: at, Message: said})
