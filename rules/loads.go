@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"iter"
 	"math"
+	"slices"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -145,7 +146,7 @@ func bearing(p *plan.Plan) iter.Seq[bearer] {
 				of.holds = stood[m]
 			}
 			if m.Parent != nil && m.Word == "shelf" && !of.laden() {
-				of.said, of.holds = m.In.Load, m.In.Holds
+				of.said, of.holds = m.In.Load, booksOf(m.In.Holds)
 				if use := m.In.Use; use.Is == "shelves" || use.Is == "kitchen" {
 					of.use = use
 				}
@@ -176,16 +177,26 @@ func bearing(p *plan.Plan) iter.Seq[bearer] {
 
 func (b *bearer) laden() bool { return b.said != nil || len(b.holds) > 0 || b.use.Is != "" }
 
+// booksIn are the books of what something holds.
+func booksIn(holds []*plan.Holds) (books []*plan.Holds) {
+	for _, h := range holds {
+		if h.What.Is == "books" {
+			books = append(books, h)
+		}
+	}
+	return books
+}
+
+// booksOf are those that stand on each shelf of an assembly: of what weighs so much in all, nobody says which shelf bears it.
+func booksOf(holds []*plan.Holds) (books []*plan.Holds) {
+	return slices.DeleteFunc(booksIn(holds), func(h *plan.Holds) bool { return h.Weigh.How != plan.Unknown })
+}
+
 // shelved are the books that stand in an open bay, by the one member under it.
 func shelved(p *plan.Plan) map[*plan.Member][]*plan.Holds {
 	all := make(map[*plan.Member][]*plan.Holds)
 	for bay := range plan.AllOf[*plan.Space](p) {
-		var books []*plan.Holds
-		for _, h := range bay.Holds {
-			if h.What.Is == "books" {
-				books = append(books, h)
-			}
-		}
+		books := booksIn(bay.Holds)
 		if len(books) == 0 {
 			continue
 		}
