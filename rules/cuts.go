@@ -129,7 +129,7 @@ func whereAlong(p *plan.Plan, a, b *plan.Cut) string {
 // hole reports whether a cut is a round hole for a pin, a screw or a bolt, or a slot for a biscuit.
 func hole(c *plan.Cut) bool {
 	switch c.Kind {
-	case plan.CutDowel, plan.CutScrew, plan.CutBolt, plan.CutNut, plan.CutInsert, plan.CutBiscuit, plan.CutPeg, plan.CutMagnet:
+	case plan.CutDowel, plan.CutScrew, plan.CutBolt, plan.CutNut, plan.CutInsert, plan.CutBiscuit, plan.CutPeg, plan.CutMagnet, plan.CutPin:
 		return true
 	}
 	return false

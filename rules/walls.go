@@ -85,6 +85,8 @@ var wallsWanted = map[plan.CutKind]struct{ beside, below *wallWanted }{
 	plan.CutPeg:       {&wallWanted{holeWallLeast, holeWallBreaks}, nil},
 	plan.CutBiscuit:   {&wallWanted{biscuitWallLeast, lipBreaks}, &wallWanted{biscuitWallLeast, lipBreaks}},
 	plan.CutMagnet:    {someWall, someWall},
+	plan.CutNut:       {someWall, someWall},
+	plan.CutPin:       {&wallWanted{holeWallLeast, holeWallBreaks}, someWall},
 	plan.CutGroove:    {&wallWanted{lipLeast, lipBreaks}, someWall},
 	plan.CutHousing:   {&wallWanted{lipLeast, lipBreaks}, nil},
 	plan.CutLockBody:  {&wallWanted{lipLeast, lipBreaks}, &wallWanted{lockFloor, nil}},

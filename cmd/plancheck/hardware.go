@@ -22,7 +22,9 @@ hole, with what is cut for it and how deep.
 
 What several parts have alike stands on one line. Slides are counted in pairs. Wood screws that come
 with a hinge or a slide are counted only where the plan fastens something with them. A place that
-the plan does not give stands as ?; where on the case a slide is screwed, its maker's sheet says.
+the plan does not give stands as ?. Where common practice has a place for it (a slide's middle at
+half of the box's sides, the plates of cup hinges 37mm behind the leaf), that stands, marked as
+typical: the maker's sheet wins.
 
 A plan with errors still gets its list, with a line on top that says so, and exit code 1.
 

@@ -372,7 +372,7 @@ func (e *elevation) cuts() {
 		class := "hidden"
 		switch cut.Kind {
 		case plan.CutTenon, plan.CutHaunch, plan.CutTongue, plan.CutDowel, plan.CutBolt, plan.CutNut, plan.CutInsert,
-			plan.CutPeg, plan.CutScrew, plan.CutBiscuit:
+			plan.CutPeg, plan.CutScrew, plan.CutPin, plan.CutBiscuit:
 		case plan.CutGain, plan.CutHingeBore, plan.CutLockBody, plan.CutMagnet:
 			class = "thin"
 		case plan.CutMortise:

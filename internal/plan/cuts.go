@@ -108,6 +108,8 @@ const (
 	CutBiscuit           // a biscuit's slot
 	CutPeg               // a peg's hole through a joint
 	CutMagnet            // a magnet's hole
+	CutPin               // the hole for a pin on which a shelf lies
+	CutHook              // where one half of a hook sits; how it is let in, its maker says
 	CutGain              // a hinge's leaf, let in
 	CutHingeBore         // of a cup or a barrel
 	CutLockBody          // what of a lock is let in
@@ -119,7 +121,7 @@ const (
 func (k CutKind) String() string {
 	return [...]string{
 		"", "mortise", "tenon", "haunch", "tongue", "groove", "housing", "rabbet", "lap", "slot", "tails",
-		"notch", "dowel hole", "screw hole", "bolt hole", "nut hole", "insert hole", "biscuit slot", "peg hole", "magnet hole",
+		"notch", "dowel hole", "screw hole", "bolt hole", "nut hole", "insert hole", "biscuit slot", "peg hole", "magnet hole", "pin hole", "hook",
 		"hinge gain", "hinge bore", "lock mortise", "keeper", "spline slot", "scarf",
 	}[k]
 }

@@ -298,11 +298,38 @@ frame beam { of ash ; wide 90 ; high 4 ; thick 1 ; joint scarf slope 1:8
 			},
 		},
 		{
-			name: "pocket screws run aslant: where they stand along the width is known",
+			name: "pocket screws run aslant, and come out in the middle of the end",
 			text: `frame leaf { of ash ; wide 20 ; high 24 ; thick 3/4
   across { stile left 2 ; down { rail head 4 { joint pocket no10 at 1, 3 } ; space } ; stile right 2 } }`,
 			cuts: map[string][]string{
-				"leaf.left": {"screw hole: 20.905..21.095 x ? x ?", "screw hole: 22.905..23.095 x ? x ?"},
+				"leaf.left": {"screw hole: 20.905..21.095 x ? x 0.28..0.47", "screw hole: 22.905..23.095 x ? x 0.28..0.47"},
+			},
+		},
+		{
+			name: "a barrel nut is bored for from the far face, until the bolt lies in its middle",
+			text: `bolt rail { thick 3/8 ; long 4 ; nut 5/8 ; nut-long 3/4 }
+frame bed { of ash ; wide 40 ; high 20 ; thick 2
+  across { post left 2 ; down { rail one 4 { thick 1 1/4 ; joint bolt rail at 2 deep 2 1/2 nut-at 1 3/4 } ; space } ; post right 2 } }`,
+			cuts: map[string][]string{
+				"bed.one": { // 5/8 is the middle: 5/8 - 3/8
+					"bolt hole: 0..2 1/2 x 1 13/16..2 3/16 x 7/16..13/16",
+					"nut hole: 1 7/16..2 1/16 x 1 11/16..2 5/16 x 1/4..1 1/4",
+					"bolt hole: 33 1/2..36 x 1 13/16..2 3/16 x 7/16..13/16",
+					"nut hole: 33 15/16..34 9/16 x 1 11/16..2 5/16 x 1/4..1 1/4",
+				},
+			},
+		},
+		{
+			name: "a shelf lies on pins just below it; a hook sits on the end and on its mate, as deep as its maker says",
+			text: `pin steel { thick 1/4 ; long 3/4 }
+hook plate { long 2 }
+case box { of ash 3/4 ; wide 20 ; high 20 ; deep 10
+  across { side left ; down { open upper 9 ; shelf plank { joint pin steel deep 3/8 at 2, 8 } ; open lower } ; side right } }
+frame bed { of ash ; wide 40 ; high 20 ; thick 2
+  across { post left 2 ; down { rail one 4 { thick 1 ; joint hook plate at 2 } ; space } ; post right 2 } }`,
+			cuts: map[string][]string{ // the plank's lower face is 20 - 9 - 3/4 up
+				"box.left": {"pin hole: 10..10 1/4 x 1 7/8..2 1/8 x 3/8..3/4", "pin hole: 10..10 1/4 x 7 7/8..8 1/8 x 3/8..3/4"},
+				"bed.one":  {"hook: ? x 1..3 x 1/2..1/2", "hook: ? x 1..3 x 1/2..1/2"},
 			},
 		},
 		{

@@ -148,6 +148,30 @@ func (p *Plan) SlideHighLess(s *Slide) Length {
 	return s.HighLess
 }
 
+// SlideLine is how high the middle of a drawer's side-mount slides is: above the lower edge of its sides, and above
+// the floor of its opening. Where the plan does not say, it is at half of the sides' height, and the box has as much
+// room above it as below: common practice, no source. False of other slides.
+func (d *Drawer) SlideLine() (side, opening Length, ok bool) {
+	s := d.Slide.To
+	if s == nil || s.Kind.Is != "side-mount" && (s.Kind.Is != "" || !s.Room.Known()) {
+		return Length{}, Length{}, false
+	}
+	typical := func(l Length) Length {
+		if l.Known() {
+			l.How = Default
+		}
+		return l
+	}
+	side = d.Line
+	if side.How == Unknown {
+		side = typical(half(d.Box[1]))
+	}
+	if cell := d.Cell[Down]; cell.Sized {
+		opening = typical(addUp(half(less(derived(cell.Size), d.Box[1])), side))
+	}
+	return side, opening, true
+}
+
 // cornerJoint is the joint between the sides and the front or the back.
 func (r *resolver) cornerJoint(d *Drawer, at string) *Joint {
 	for _, c := range d.Corners {

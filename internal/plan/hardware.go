@@ -99,7 +99,8 @@ type Fastener struct {
 	Wide   Length
 	Thread Length
 	Head   Choice
-	Nut    Length
+	Nut    Length // the diameter of its barrel nut
+	NutLong Length
 	Drop   Length
 }
 

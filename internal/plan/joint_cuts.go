@@ -267,8 +267,10 @@ func (s *seat) cut() {
 		s.own(k, begin(s.end.Adds), s.whole(Wide), s.whole(Thick))
 		k.enters = s.facing()
 		s.into(k, begin(s.end.Adds), s.whole(Wide), s.whole(Thick))
-	case Dowel, ScrewJoint, Pocket, BoltJoint, Knob, Magnet, BiscuitJoint:
+	case Dowel, ScrewJoint, Pocket, BoltJoint, Knob, Magnet, Hook, BiscuitJoint:
 		s.fasteners()
+	case ShelfPin:
+		s.pins()
 	case Mitre:
 		s.mitre()
 	case Scarf:
@@ -703,13 +705,13 @@ func (s *seat) fasteners() {
 	}
 	size := f.Diameter()
 	along := size
-	if j.Kind.Is == BiscuitJoint {
+	switch j.Kind.Is {
+	case BiscuitJoint:
 		size, along = f.Thick, f.Long
+	case Hook:
+		size, along = f.Thick.Or(0), f.Long.Or(0)
 	}
 	thick := s.middle(size)
-	if j.Kind.Is == Pocket { // it runs aslant, from the face in which its pocket is
-		thick = Extent{}
-	}
 	for _, wide := range s.placed(along) {
 		s.fastener(f, wide, thick)
 	}
@@ -740,7 +742,7 @@ func (s *seat) fastener(f *Fastener, wide, thick Extent) {
 	case ScrewJoint:
 		through(CutScrew)
 		own(CutScrew, beyond, or(j.Pilot, size))
-	case Pocket:
+	case Pocket: // it runs aslant, from the face in which its pocket is
 		own(CutScrew, Length{}, size)
 		into(CutScrew, Length{})
 	case Knob:
@@ -753,6 +755,9 @@ func (s *seat) fastener(f *Fastener, wide, thick Extent) {
 	case Magnet:
 		into(CutMagnet, f.Long)
 		own(CutMagnet, f.Long, size)
+	case Hook: // half of it on the end, half on what that meets
+		s.into(cutting{kind: CutHook, enters: s.facing()}, Extent{}, wide, thick)
+		s.own(cutting{kind: CutHook, enters: s.end.Side}, Extent{}, wide, thick)
 	case BoltJoint:
 		through(CutBolt)
 		if insert := j.Insert.To; insert != nil {
@@ -760,11 +765,28 @@ func (s *seat) fastener(f *Fastener, wide, thick Extent) {
 			return
 		}
 		own(CutBolt, j.Deep, size)
-		if j.NutAt.How != Unknown { // how deep, and from which face, nothing says
+		if j.NutAt.How != Unknown { // from the far face, until the bolt is in the middle of the nut
 			at := j.NutAt
 			at.Length = -at.Length
-			s.own(cutting{kind: CutNut, enters: s.side(FarFace), round: true}, round(at, f.Nut), about(wide, f.Nut), Extent{})
+			deep := Extent{}
+			if whole := s.lie.size(Thick); thick.Known() {
+				from := less(derived(thick.From+thick.Size/2), half(f.NutLong))
+				deep = stretch(from, less(whole, from))
+			}
+			s.own(cutting{kind: CutNut, enters: s.side(FarFace), round: true}, round(at, f.Nut), about(wide, f.Nut), deep)
 		}
+	}
+}
+
+// pins are the holes in what stands beside a shelf, for the pins on which it lies: just below it.
+func (s *seat) pins() {
+	j, f := s.joint, s.joint.Hardware.To
+	if f == nil || s.lie.axis[Thick] != Down {
+		return
+	}
+	for _, wide := range s.placed(f.Thick) {
+		below := Extent{From: -f.Thick.Length, Size: f.Thick.Length, Placed: f.Thick.Known(), Sized: f.Thick.Known()}
+		s.into(cutting{kind: CutPin, enters: s.facing(), round: true}, begin(j.Deep), wide, below)
 	}
 }
 

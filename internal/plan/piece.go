@@ -464,6 +464,7 @@ type Drawer struct {
 	Slide    Ref[Slide]
 	Runner   Ref[Material]
 	Gap      Length
+	Line     Length // from the lower edge of its sides up to the middle of a side-mount slide
 	Stop     Flag
 	Handles  []*HardwareUse
 	Load     *Load

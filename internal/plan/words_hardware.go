@@ -188,6 +188,7 @@ func fastenerWords() []Word {
 			thick, long,
 			choice("head", "the shape of its head", "head hex", "hex flat round pan", func(f *Fastener) *Choice { return &f.Head }),
 			length("nut", "the diameter of its nut", "nut 5/8", func(f *Fastener) *Length { return &f.Nut }),
+			length("nut-long", "how long its barrel nut is", "nut-long 5/8", func(f *Fastener) *Length { return &f.NutLong }),
 		),
 		fastenerWord("biscuit", "a flat spline that is bought", "biscuit no20 { long 56mm ; wide 23mm ; thick 4mm }",
 			long,

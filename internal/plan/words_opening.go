@@ -138,6 +138,7 @@ func drawerSlots() []Slot {
 		length("deep", "its box over all, without an applied front", "deep 16 1/4", func(d *Drawer) *Length { return &d.Deep }),
 		length("high", "the height of its sides", "high 5", func(d *Drawer) *Length { return &d.High }).or("its opening less what the slide wants, else less 1/4 (6mm)"),
 		length("wide", "its box over the sides", "wide 18", func(d *Drawer) *Length { return &d.Wide }).or("its opening less the slide's room"),
+		length("line", "of side-mount slides: from the lower edge of its sides up to the middle of the slide", "line 2", func(d *Drawer) *Length { return &d.Line }).or("half the height of its sides"),
 		ref("slide", "what it runs on", "slide side", "a slide", func(d *Drawer) *Ref[Slide] { return &d.Slide }),
 		ref("runner", "the wood that it runs on", "runner maple", "a material", func(d *Drawer) *Ref[Material] { return &d.Runner }),
 		length("gap", "on wooden runners: how much narrower it is than its opening", "gap 1/16", func(d *Drawer) *Length { return &d.Gap }).or("1/16, 1.5mm"),

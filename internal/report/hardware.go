@@ -3,7 +3,6 @@ package report
 // The hardware: what to buy for a piece, and where each sits, ready to be marked out.
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -114,7 +113,8 @@ func cutFor(c *plan.Cut) (use any, of *plan.Fastener) {
 		return j, j.Insert.To
 	case plan.CutPeg:
 		return j, j.Peg.Of.To
-	case plan.CutDowel, plan.CutScrew, plan.CutBolt, plan.CutNut, plan.CutBiscuit, plan.CutMagnet:
+	case plan.CutDowel, plan.CutScrew, plan.CutBolt, plan.CutNut, plan.CutBiscuit, plan.CutMagnet,
+		plan.CutPin, plan.CutHook:
 		return j, j.Hardware.To
 	}
 	return nil, nil
@@ -244,28 +244,6 @@ func statedMarks(at []plan.Length, from string) (marks []HardwareMark) {
 	return marks
 }
 
-// member lists the pegs of a top's breadboard ends, and what hangs a lid.
-func (l *hardwareLister) member(m *plan.Member, n int) {
-	if b := m.Breadboard; b != nil && b.Peg != nil {
-		l.fastener(b.Peg.Of.To, many(n, 2*max(len(b.Peg.At), 1)))
-	}
-	if m.Lid == nil {
-		return
-	}
-	for _, uses := range [][]*plan.HardwareUse{m.Lid.Hinges, m.Lid.Latches, m.Lid.Handles} {
-		for _, use := range uses {
-			if r := l.used(use, n); r != nil {
-				place := l.in(&m.Item)
-				place.Count = n
-				r.putEach(place, statedMarks(use.At, "lower or left end"))
-			}
-		}
-	}
-	for _, use := range m.Lid.Stays {
-		l.stay(use, l.in(&m.Item), n)
-	}
-}
-
 // used is the row of a piece of hardware, one more time for each that is used, in n things alike.
 func (l *hardwareLister) used(use *plan.HardwareUse, n int) *HardwareRow {
 	n = many(n, use.Number())
@@ -286,212 +264,10 @@ func (l *hardwareLister) used(use *plan.HardwareUse, n int) *HardwareRow {
 	return l.fastener(use.Bolt, n)
 }
 
-func (l *hardwareLister) door(d *plan.Door, n int) {
-	hung, turns := d.Hung()
-	for _, use := range d.Hinges {
-		if r := l.used(use, n); r != nil && !l.cut[use] {
-			l.onLeaf(r, d, use, hung, turns, n)
-		}
-	}
-	for _, use := range d.Latches {
-		r, edge := l.used(use, n), hung.Opposite()
-		switch use.On.Is {
-		case "head":
-			edge = plan.Upper
-		case "foot":
-			edge = plan.Lower
-		}
-		if r == nil {
-			continue
-		}
-		if !l.cut[use] {
-			l.onLeaf(r, d, use, edge, turns || use.On.Is == "head" || use.On.Is == "foot", n)
-		}
-		if !l.cut[keeperOf{use}] && turns {
-			l.strike(r, d, use, edge, n)
-		}
-	}
-	for _, use := range d.Handles {
-		if r := l.used(use, n); r != nil {
-			l.onLeaf(r, d, use, hung.Opposite(), turns, n)
-		}
-	}
-	for _, use := range d.Stays {
-		l.stay(use, l.in(&d.Item), n)
-	}
-}
-
-// onLeaf marks out what sits along an edge of a door and is not let in, from the nearer end of the leaf.
-func (l *hardwareLister) onLeaf(r *HardwareRow, d *plan.Door, use *plan.HardwareUse, edge plan.Side, known bool, n int) {
-	place := l.in(&d.Item)
-	place.Count = n
-	if !known {
-		place.Marks = []HardwareMark{{From: "end of the leaf"}}
-		r.put(place)
-		return
-	}
-	place.Side = edge.String() + " edge"
-	axis := plan.Down - edge.Axis()
-	all := d.Along(use, edge)
-	for _, at := range all {
-		place.Marks = []HardwareMark{fromNearer(at, d.Size[axis], axis, " of the leaf")}
-		r.put(place)
-	}
-	if len(all) == 0 {
-		place.Count = many(n, use.Number())
-		place.Marks = []HardwareMark{{From: sideOf(axis, true).String() + " end of the leaf"}}
-		r.put(place)
-	}
-}
-
-// fromNearer measures a place along an axis from the nearer end of what it lies in.
-func fromNearer(at plan.Extent, size plan.Length, axis plan.Axis, of string) HardwareMark {
-	m := HardwareMark{From: sideOf(axis, false).String() + " end" + of}
-	if !at.Placed {
-		return m
-	}
-	m.At = plan.Length{Length: at.From, How: plan.Derived}
-	if size.Known() && 2*at.From > size.Length {
-		m.At.Length, m.From = size.Length-at.From, sideOf(axis, true).String()+" end"+of
-	}
-	return m
-}
-
-// sideOf is the near or the far side along an axis.
-func sideOf(axis plan.Axis, far bool) plan.Side {
-	side := plan.Side(axis * 2)
-	if far {
-		side++
-	}
-	return side
-}
-
-// strike marks out what the bolt or the ball of a latch meets in the member beside a door, across from the
-// latch, or where the plan says that its keeper sits.
-func (l *hardwareLister) strike(r *HardwareRow, d *plan.Door, use *plan.HardwareUse, edge plan.Side, n int) {
-	beside, ok := plan.Neighbour(d, edge).(*plan.Member)
-	if !ok || d.Fit.Kind.Is == "overlay" || use.Latch == nil {
-		return
-	}
-	axis := plan.Down - edge.Axis()
-	all := d.Along(use, edge)
-	if size := d.Size[1]; use.Keeper.Known() && axis == plan.Down {
-		all = []plan.Extent{{From: size.Length - use.Keeper.Length, Placed: size.Known()}}
-	}
-	first := d.Edges[axis*2].Less
-	for _, at := range all {
-		at.From += first.Length
-		at.Placed = at.Placed && first.Known()
-		cell := d.Cell[axis]
-		place := l.in(&beside.Item)
-		place.Count, place.What = n, "strike"
-		place.Marks = []HardwareMark{fromNearer(at, plan.Length{Length: cell.Size, How: sized(cell)}, axis, " of the opening")}
-		r.put(place)
-	}
-}
-
-func sized(e plan.Extent) plan.How {
-	if e.Sized {
-		return plan.Derived
-	}
-	return plan.Unknown
-}
-
-// stay lists what holds a door or a lid open; its points are measured from the hinge's pin.
-func (l *hardwareLister) stay(use *plan.HardwareUse, place HardwarePlace, n int) {
-	s := use.Stay
-	if s == nil {
-		return
-	}
-	n = many(n, use.Number())
-	r := l.row(s, "stay", &s.Name, func() []string { return stayFigures(l.plan, s) }, n)
-	place.Count, place.What = n, "point on the leaf"
-	place.Marks = []HardwareMark{{At: s.Lid, From: "pin"}}
-	r.put(place)
-	place.What = "point on the case"
-	place.Marks = []HardwareMark{{At: s.Case.Across, From: "pin along the shut leaf"}, {At: s.Case.Deep, From: "pin into the case"}}
-	r.put(place)
-}
-
-// drawer lists its slides, its handles and what holds its corners. Where in its opening a slide is screwed, its
-// maker's sheet says.
-func (l *hardwareLister) drawer(d *plan.Drawer, n int) {
-	if s := d.Slide.To; s != nil {
-		r := l.row(s, "slide", &s.Name, func() []string { return slideFigures(l.plan, s) }, n)
-		r.Pairs = true
-		place := l.in(&d.Item)
-		place.Count, place.What = n, "opening"
-		place.Marks = []HardwareMark{{At: above(d), From: "lower end of " + cmp.Or(plan.PathOf(d.In), "the case") + " to the floor of its opening"}}
-		if front := d.Front; front != nil && d.Inner != nil && d.Fit.Kind.Is != "overlay" {
-			m := HardwareMark{From: "front edge of the case to the slide"}
-			if at := d.Cell[plan.Behind]; at.Placed && front.Size.Thick.Known() {
-				m.At = plan.Length{Length: at.From + front.Size.Thick.Length, How: plan.Derived}
-			}
-			place.Marks = append(place.Marks, m)
-		}
-		place.Marks = append(place.Marks, HardwareMark{From: "floor of the opening up to the slide"})
-		r.put(place)
-	}
-	for _, use := range d.Handles {
-		r := l.used(use, n)
-		if r == nil {
-			continue
-		}
-		place := HardwarePlace{Count: n, Names: []string{"front"}, In: plan.PathOf(d)}
-		switch f := d.Front; {
-		case f != nil && use.Centred.On:
-			place.Marks = []HardwareMark{{At: halved(f.Size.Long), From: "left end"}, {At: halved(f.Size.Wide), From: "lower edge"}}
-			r.put(place)
-		case use.FromTop.How != plan.Unknown:
-			r.putEach(place, []HardwareMark{{At: use.FromTop, From: "upper edge"}})
-		default:
-			r.putEach(place, statedMarks(use.At, "lower or left end"))
-		}
-	}
-	for _, j := range []*plan.Joint{d.FrontJoint, d.BackJoint} {
-		if j != nil {
-			l.joint(j, nil, many(n, 2))
-		}
-	}
-}
-
-// above is how far the floor of a drawer's opening is above the lower end of what it stands in.
-func above(d *plan.Drawer) plan.Length {
-	at, whole := d.Cell[plan.Down], d.In.Outside[plan.Down]
-	if !at.Known() || !whole.Known() {
-		return plan.Length{}
-	}
-	return plan.Length{Length: whole.Length - at.To(), How: plan.Derived}
-}
-
-func halved(l plan.Length) plan.Length {
-	if !l.Known() {
-		return plan.Length{}
-	}
-	return plan.Length{Length: l.Length / 2, How: plan.Derived}
-}
-
-func (l *hardwareLister) rod(bay *plan.Space, use *plan.HardwareUse, n int) {
-	r := l.used(use, n)
-	if r == nil {
-		return
-	}
-	place := l.in(&bay.Item)
-	place.Count = many(n, use.Number())
-	switch {
-	case use.FromTop.How != plan.Unknown:
-		place.Marks = []HardwareMark{{At: use.FromTop, From: "upper end of the bay"}}
-	case use.Centred.On && bay.Cell[plan.Down].Sized:
-		place.Marks = []HardwareMark{{At: plan.Length{Length: bay.Cell[plan.Down].Size / 2, How: plan.Derived}, From: "upper end of the bay"}}
-	default:
-		place.Marks = statedMarks(use.At, "lower end of the bay")
-	}
-	r.put(place)
-}
-
 // fixing counts the fasteners of a line that fastens two things, as often as what is fastened is made.
 func (l *hardwareLister) fixing(f *plan.Fixing) {
 	n, place := 1, HardwarePlace{Names: []string{f.A.Name}}
+	end, edge := "end", "edge" // from which places are measured
 	if f.A.To != nil {
 		switch of := f.A.To.Is.(type) {
 		case *plan.Assembly:
@@ -503,6 +279,12 @@ func (l *hardwareLister) fixing(f *plan.Fixing) {
 				n = l.pieces[in]
 			}
 			place = l.in(plan.It(of))
+			switch m, ok := of.(*plan.Member); {
+			case ok && m.In == nil: // a top
+				end, edge = "left end", "front edge"
+			case ok && m.Grain != m.Flat:
+				end, edge = nearOf(m.Grain)+" end", nearOf(plan.Across+plan.Down+plan.Behind-m.Grain-m.Flat)+" edge"
+			}
 		}
 	}
 	for _, w := range f.With {
@@ -517,16 +299,32 @@ func (l *hardwareLister) fixing(f *plan.Fixing) {
 			place.What = "into the wall"
 		}
 		for _, at := range w.Along {
-			place.Marks = append(place.Marks, HardwareMark{At: at, From: "front, left or lower end"})
+			place.Marks = append(place.Marks, HardwareMark{At: at, From: end})
 		}
 		for _, at := range w.At {
-			place.Marks = append(place.Marks, HardwareMark{At: at, From: "front, left or lower edge"})
+			place.Marks = append(place.Marks, HardwareMark{At: at, From: edge})
 		}
 		if len(place.Marks) == 0 {
-			place.Marks = []HardwareMark{{From: "end"}}
+			place.Marks = []HardwareMark{{From: end}}
 		}
 		r.put(place)
+		if w.Word == "button" && f.B.To != nil {
+			l.buttonGroove(r, f, w, all)
+		}
 	}
+}
+
+// nearOf is the side from which a plan measures along an axis.
+func nearOf(axis plan.Axis) string { return [...]string{"left", "lower", "front"}[axis] }
+
+// buttonGroove is what the tongues of buttons go into. How far it is below the top, the button says.
+func (l *hardwareLister) buttonGroove(r *HardwareRow, f *plan.Fixing, w *plan.FixingPart, n int) {
+	place := HardwarePlace{Count: n, Names: []string{f.B.Name}, What: "groove", Cut: true, Deep: w.Groove, Marks: []HardwareMark{{From: "upper edge"}}}
+	if of, ok := f.B.To.Is.(plan.Node); ok {
+		in := l.in(plan.It(of))
+		place.In, place.Names = in.In, in.Names
+	}
+	r.put(place)
 }
 
 // place marks out a cut that is made for a piece of hardware.
@@ -543,8 +341,11 @@ func (l *hardwareLister) place(c *plan.Cut) {
 	}
 	in, name := partOf(c)
 	place := HardwarePlace{
-		Count: n, In: in, Names: []string{name}, What: c.Kind.String(), Side: c.FaceName(c.Enters), Cut: true,
+		Count: n, In: in, Names: []string{name}, What: c.Kind.String(), Side: c.FaceName(c.Enters), Cut: c.Kind != plan.CutHook,
 		Bored: c.Round, Deep: c.Deep(), Through: c.Through(),
+	}
+	if j := c.Joint(); j != nil && j.Kind.Is == plan.Pocket { // its jig says how it is bored
+		place.What, place.Cut = "pocket screw, where the two meet", false
 	}
 	for _, d := range []plan.Dimension{plan.Long, plan.Wide, plan.Thick} {
 		if d == c.Enters.Dimension() {

@@ -159,6 +159,7 @@ func fastenerFigures(p *plan.Plan, s *plan.Fastener) []string {
 	}
 	f.word(s.Head, " head")
 	f.size("nut %s across", s.Nut)
+	f.size("nut %s long", s.NutLong)
 	f.size("draws down %s", s.Drop)
 	f.weight("weighs %s", s.Weighs)
 	return f.all

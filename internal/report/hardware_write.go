@@ -13,6 +13,8 @@ import (
 	"plancheck/internal/plan"
 )
 
+const hardwareTypical = "Where (typical) stands, the plan does not say it either: it is common practice, and the maker's sheet wins."
+
 const hardwareCaution = "Have the hardware at hand, and its maker's sheet, before you cut for it: they win over these figures."
 
 // HardwareText writes what to buy, and then where each sits. A plan with errors says so on top.
@@ -37,19 +39,35 @@ func HardwareText(w io.Writer, p *plan.Plan, rows []*HardwareRow, errors int) er
 		fmt.Fprintf(b, "  %s  %s\n", padLeft(counts[i], qty), wrapped(r.said(), indent))
 	}
 	fmt.Fprintf(b, "\nWhere it sits\n")
-	missing := false
+	missing, typical := false, false
 	for _, r := range rows {
 		if len(r.Places) == 0 {
 			continue
 		}
 		fmt.Fprintf(b, "\n%s\n", r.called())
 		missing = r.places(b, p) || missing
+		typical = typical || r.typical()
 	}
 	if missing {
 		fmt.Fprintf(b, "\nWhere ? stands, the plan does not say it.\n")
 	}
+	if typical {
+		fmt.Fprintf(b, "\n%s\n", hardwareTypical)
+	}
 	fmt.Fprintf(b, "\n%s\n", hardwareCaution)
 	return b.Flush()
+}
+
+// typical reports whether some place of it is not the plan's.
+func (r *HardwareRow) typical() bool {
+	for i := range r.Places {
+		for _, m := range r.Places[i].Marks {
+			if m.At.How == plan.Default {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // widestPart is how wide the column of parts is, at most.
@@ -134,7 +152,11 @@ func (h *HardwarePlace) marks(p *plan.Plan) []string {
 		if m.Wide {
 			size += " wide"
 		}
-		all = append(all, size+" from the "+m.From)
+		size += " from the " + m.From
+		if m.At.How == plan.Default {
+			size += " (typical)"
+		}
+		all = append(all, size)
 	}
 	if len(all) == 0 {
 		all = []string{unknown}
@@ -164,12 +186,12 @@ func HardwareCSV(w io.Writer, p *plan.Plan, rows []*HardwareRow) error {
 	c := csv.NewWriter(w)
 	c.Write([]string{
 		"buy", "word", "name", "figures", "notes", "qty", "part", "in", "what", "side", "marks", "across", "deep", "through",
-		"mark mm", "from", "second mark mm", "second from", "across mm", "deep mm",
+		"mark mm", "from", "second mark mm", "second from", "third mark mm", "third from", "across mm", "deep mm",
 	})
 	for _, r := range rows {
 		buy := []string{r.qty(), r.Word, r.Name, strings.Join(r.Figures, ", "), strings.Join(r.Notes, "; ")}
 		if len(r.Places) == 0 {
-			c.Write(append(buy, make([]string, 15)...))
+			c.Write(append(buy, make([]string, 17)...))
 		}
 		for i := range r.Places {
 			h := &r.Places[i]
@@ -183,7 +205,7 @@ func HardwareCSV(w io.Writer, p *plan.Plan, rows []*HardwareRow) error {
 			line := append(append([]string{}, buy...),
 				strconv.Itoa(h.Count), strings.Join(h.Names, ", "), h.In, h.What, h.Side, strings.Join(h.marks(p), ", "), across, deep,
 				strconv.FormatBool(h.Through))
-			for j := range 2 {
+			for j := range 3 {
 				var m HardwareMark
 				if j < len(h.Marks) {
 					m = h.Marks[j]
@@ -209,8 +231,9 @@ func HardwareCSV(w io.Writer, p *plan.Plan, rows []*HardwareRow) error {
 //	  word name figures notes
 //	  count     how many to buy; of slides, where pairs is true, pairs
 //	  places    a list; each has count names in what side through, across and deep as sizes (null where
-//	            they have no meaning), and marks: a list of at, a size, from, and wide, true where at is how
-//	            wide a cut is that reaches to there, else it is to the middle
+//	            they have no meaning), and marks: a list of at, a size, from, wide, true where at is how
+//	            wide a cut is that reaches to there, else it is to the middle, and typical, true where at is not
+//	            the plan's, but common practice
 //	  file line column endLine endColumn startByte endByte
 //
 // A size is {shown, mm}: as the tape reads it (? if unknown), and in millimetres, exact, as a number (null if
@@ -239,7 +262,7 @@ func HardwareJSON(w io.Writer, p *plan.Plan, rows []*HardwareRow, errors int) er
 				place.Deep = sizeJSON(p, h.Deep)
 			}
 			for _, m := range h.Marks {
-				place.Marks = append(place.Marks, jsonHardwareMark{sizeJSON(p, m.At), m.From, m.Wide})
+				place.Marks = append(place.Marks, jsonHardwareMark{sizeJSON(p, m.At), m.From, m.Wide, m.At.How == plan.Default})
 			}
 			row.Places = append(row.Places, place)
 		}
@@ -281,7 +304,8 @@ type jsonHardwarePlace struct {
 }
 
 type jsonHardwareMark struct {
-	At   *jsonSize `json:"at"`
-	From string    `json:"from"`
-	Wide bool      `json:"wide"`
+	At      *jsonSize `json:"at"`
+	From    string    `json:"from"`
+	Wide    bool      `json:"wide"`
+	Typical bool      `json:"typical"`
 }

@@ -40,13 +40,13 @@ type SetUpCut struct {
 	End   string      // upper end, left edge …
 }
 
-// SetUps lists the set-ups that a piece needs, by kind of cut and from narrow to wide. Dovetails and
-// box fingers are not among them: what they are set out by is no one figure.
+// SetUps lists the set-ups that a piece needs, by kind of cut and from narrow to wide. Dovetails, box
+// fingers and hooks are not among them: what they are set out by is no one figure.
 func SetUps(p *plan.Plan) []*SetUp {
 	l := setUpLister{at: make(map[setUpKey]*SetUp), rows: make(map[stopsKey]int), named: make(map[namedKey]bool)}
 	pieces := p.Pieces()
 	for c := range p.Cuts().All() {
-		if n := atMost(c.Times * piecesOf(pieces, c)); n > 0 && c.Kind != plan.CutTails {
+		if n := atMost(c.Times * piecesOf(pieces, c)); n > 0 && c.Kind != plan.CutTails && c.Kind != plan.CutHook {
 			l.add(c, n)
 		}
 	}
