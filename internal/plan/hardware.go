@@ -91,17 +91,17 @@ type Rod struct {
 // Fastener is a screw, bolt, dowel, pin, peg, insert, knob, biscuit, button, hook or magnet.
 type Fastener struct {
 	Name
-	Word   string
-	Weighs Figure
-	Gauge  Count
-	Thick  Length
-	Long   Length
-	Wide   Length
-	Thread Length
-	Head   Choice
-	Nut    Length // the diameter of its barrel nut
+	Word    string
+	Weighs  Figure
+	Gauge   Count
+	Thick   Length
+	Long    Length
+	Wide    Length
+	Thread  Length
+	Head    Choice
+	Nut     Length // the diameter of its barrel nut
 	NutLong Length
-	Drop   Length
+	Drop    Length
 }
 
 // HardwareUse is a piece of hardware where it is used, and where it sits.
