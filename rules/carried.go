@@ -21,8 +21,12 @@ type carried struct {
 	sized   bool
 	weight  float64 // kilograms; means something only where weighed
 	weighed bool
-	one     bool // one piece of wood, which does not come apart
-	legs    bool // a table, a desk, a chair or a bench: there is room between its legs
+	one     bool           // one piece of wood, which does not come apart
+	legs    bool           // a table, a desk, a chair or a bench: there is room between its legs
+	of      *plan.Assembly // that is drawn elsewhere and placed here
+	in      *plan.Assembly // in whose lists it stands
+	nodes   []plan.Node    // that it is made of; several in a row are several things
+	count   int
 }
 
 // shown begins what is said of it, with its sizes from the greatest.
