@@ -242,10 +242,7 @@ func (b *beams) finish(m *plan.Member, c *carriers) (*beam, bool) {
 			return nil, false
 		}
 	}
-	made := &beam{Member: m, of: m.Of.Material.To, axis: c.axis, spans: c.spans()}
-	if m.Part.To != nil {
-		made.of = m.Part.To.Of.Material.To
-	}
+	made := &beam{Member: m, of: stuffOf(m), axis: c.axis, spans: c.spans()}
 	grain, flat := m.Grain, m.Flat
 	if m.Parent == nil {
 		grain, flat = plan.Across, plan.Down

@@ -287,7 +287,7 @@ func carriedSlats(pass *Pass) iter.Seq[*carriedSlat] {
 					continue
 				}
 				if last != nil && last.Span != c.Span { // of what one line draws, the one with the widest stretch
-					if !yield(last) {
+					if !yield(last.stiffly(pass.Plan)) {
 						return
 					}
 					last = nil
@@ -296,7 +296,7 @@ func carriedSlats(pass *Pass) iter.Seq[*carriedSlat] {
 					last = c
 				}
 			}
-			if last != nil && !yield(last) {
+			if last != nil && !yield(last.stiffly(pass.Plan)) {
 				return
 			}
 		}
@@ -351,12 +351,21 @@ func (d *deck) carry(pass *Pass, s timber, fixed map[plan.Node][]any) (*carriedS
 		c.long = max(c.long, e.From-to)
 		to = max(to, e.To())
 	}
-	of := m.Of.Material.To
-	if m.Part.To != nil {
-		of = m.Part.To.Of.Material.To
-	}
-	c.stiffness, c.stiff = stiffnessOf(p, of, c.thick, true)
 	return c, c.long > 0 && c.wide > 0 && c.thick > 0
+}
+
+// stiffly is a slat with how stiff it is.
+func (c *carriedSlat) stiffly(p *plan.Plan) *carriedSlat {
+	c.stiffness, c.stiff = stiffnessOf(p, stuffOf(c.Member), c.thick, true)
+	return c
+}
+
+// stuffOf is what a member is of, which its part says where it is one.
+func stuffOf(m *plan.Member) *plan.Material {
+	if m.Part.To != nil {
+		return m.Part.To.Of.Material.To
+	}
+	return m.Of.Material.To
 }
 
 // under are the things on which a slat lies, from one end of it to the other.
@@ -446,11 +455,7 @@ func (d *deck) bends(pass *Pass, rail timber) (wood.Length, bool) {
 	if !ok || !rail.at[d.row].Sized || !rail.at[d.along].Sized || !rail.at[d.up].Sized {
 		return 0, false
 	}
-	of := m.Of.Material.To
-	if m.Part.To != nil {
-		of = m.Part.To.Of.Material.To
-	}
-	s, ok := stiffnessOf(pass.Plan, of, rail.at[d.up].Size, rail.grain == d.row)
+	s, ok := stiffnessOf(pass.Plan, stuffOf(m), rail.at[d.up].Size, rail.grain == d.row)
 	beam := wood.Beam{Span: rail.at[d.row].Size, Wide: rail.at[d.along].Size, Thick: rail.at[d.up].Size, E: s.pascals}
 	subject := plan.PathOf(m)
 	return beam.Sag(wood.Midpoint, pass.Number(slatLoad, subject)*wood.Gravity*pass.Number(railSlats, subject)), ok

@@ -2,6 +2,7 @@ package rules_test
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -10,6 +11,7 @@ import (
 
 	"plancheck/internal/diag"
 	"plancheck/lang"
+	"plancheck/rules"
 )
 
 // bedsDrawn are ways to draw a bed, by what lies under the mattress, one below the other, and over how much a slat reaches in a
@@ -93,3 +95,17 @@ wood stuff { species "white oak" ; sawn quarter ; stiff 1500000psi }
 
 // near reports whether a figure is so near to a limit that rounding, or the limit in millimetres, decides.
 func near(v, limit float64) bool { return math.Abs(v-limit) < 0.04*limit }
+
+// By hand: 75 lb are 333.6 N, and 333.6 x 870^3 / (48 x 12000 x 70 x 20^3 / 12) = 8.17.
+func TestSlatsStandAmongTheLoads(t *testing.T) {
+	c := read(t, projects+"/bed", "sound.plan")
+	p, _ := rules.Run(c.folder.read[0], c.folder.open)
+	loads := rules.Loads(p)
+	i := slices.IndexFunc(loads, func(l rules.Loaded) bool { return l.Path == "bed.lath" })
+	if i < 0 {
+		t.Fatalf("no slats among %v", loads)
+	}
+	if l := loads[i]; !l.Judged || p.Show(l.Span) != "870" || l.Sags != "8.17" || l.May != "13" {
+		t.Errorf("got %+v", l)
+	}
+}
