@@ -144,16 +144,22 @@ const linear = 20
 // report adds to a finding where it stands, and what is to be done.
 func (s *sagging) report(pass *Pass, f diag.Finding) {
 	f.Subject, f.Span, f.Fixes = plan.PathOf(s.Member), s.Span, s.mends()
+	said := "what it carries is said here"
+	if s.byUse {
+		said = "what it is for is said here, and not what it carries"
+	}
 	if at := standing(s.Span, s.at); at != s.Span {
-		said := "what it carries is said here"
-		if s.byUse {
-			said = "what it is for is said here, and not what it carries"
-			f.Fixes = append(f.Fixes, diag.Fix{Title: "say what it carries, where that is less: `load 10psf`"})
-			if s.plan.Tape.Metric {
-				f.Fixes[len(f.Fixes)-1].Title = "say what it carries, where that is less: `load 0.5kPa`"
-			}
-		}
 		f.Notes = append(f.Notes, diag.Note{Span: at, Message: said})
+	}
+	books, little := "20lb/ft", "10lb/ft"
+	if pass.Plan.Tape.Metric {
+		books, little = "30kg/m", "15kg/m"
+	}
+	switch {
+	case s.byUse:
+		f.Fixes = append(f.Fixes, diag.Fix{Title: "say what it carries, where that is less, such as `load " + little + "`"})
+	case s.taken:
+		f.Fixes = append(f.Fixes, diag.Fix{Title: "say what the books weigh, where that is less, such as `load " + books + " sag fine`"})
 	}
 	pass.Report(f)
 }
