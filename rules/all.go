@@ -142,6 +142,7 @@ var All = []*Rule{
 	pegTearsOut,
 	pinsOutOfLine,
 	placedSize,
+	plateMeetsShelf,
 	pliesNotCrossed,
 	plyGrainUnsaid,
 	pocketScrewLength,
