@@ -31,16 +31,40 @@ type Fitting struct {
 	Dry, Shop, Humid wood.Length
 }
 
-// Movement lists every solid part of a known width, in the order of the plan.
+// rows folds the things of a row that are alike into one, under the row's own name: how wide the first of each is.
+type rows map[string]wood.Length
+
+// again reports whether one just as wide was met, and says under which path this one stands.
+func (r rows) again(thing any, path string, wide plan.Length) (string, bool) {
+	n, ok := thing.(plan.Node)
+	if !ok || plan.It(n).Row == "" {
+		return path, false
+	}
+	it := plan.It(n)
+	row := plan.PathOf(it.In) + "." + it.Row
+	first, met := r[row]
+	if !met {
+		r[row] = wide.Length
+		return row, false
+	}
+	return path, wood.Same(first, wide.Length)
+}
+
+// Movement lists every solid part of a known width, in the order of the plan, those of a row that are alike once.
 func Movement(p *plan.Plan) (all []Moving) {
+	folded := rows{}
 	for w := range p.Workpieces() {
 		humid, dry, ok := p.Seasons(w.Of)
 		if !ok || !w.Size.Wide.Known() {
 			continue
 		}
 		wide := w.Size.Wide.Length
+		path, again := folded.again(w.Thing, w.Path, w.Size.Wide)
+		if again {
+			continue
+		}
 		all = append(all, Moving{
-			Path: w.Path, Material: w.Of.Name.Text,
+			Path: path, Material: w.Of.Name.Text,
 			Dry: wide + dry.Change(wide), Shop: wide, Humid: wide + humid.Change(wide),
 			Weak: humid.Worse || !humid.Status.Verified() || !dry.Status.Verified(),
 		})
@@ -50,11 +74,16 @@ func Movement(p *plan.Plan) (all []Moving) {
 
 // Fittings lists the fits that depend on solid wood: panels and backs in their grooves, leaves
 // and fronts in their openings or beside one another, drawers' sides in the height of their openings, and the
-// fasteners of tops and of breadboard ends.
+// fasteners of tops and of breadboard ends. Panels of a row that are alike stand there once.
 func Fittings(p *plan.Plan) (all []Fitting) {
+	folded := rows{}
 	for n := range plan.AllOf[*plan.Panel](p) {
 		_, _, bottoms, placed := n.Grooves()
-		all = addFit(all, p, plan.PathOf(n), "in its grooves, both sides together", plan.Length{Length: bottoms, How: plan.Derived},
+		path, again := folded.again(n, plan.PathOf(n), n.Size.Wide)
+		if again {
+			continue
+		}
+		all = addFit(all, p, path, "in its grooves, both sides together", plan.Length{Length: bottoms, How: plan.Derived},
 			placed && n.GlueAt.Is != "all" && n.GlueAt.Is != "edges", n.Size.Wide.Length,
 			[]plan.Grower{{Of: n.Of.Material.To, Wide: n.Size.Wide}})
 	}
@@ -202,8 +231,8 @@ func MovementCSV(w io.Writer, p *plan.Plan) error {
 //
 //	version title units errors caution    as in CutListJSON
 //	moisture   dry, shop and humid, in percent
-//	parts      path, material, dry, shop and humid: the width, as in CutListJSON; weak where it
-//	           rests on a figure from memory or on a cut that is not said
+//	parts      path (of alike parts of a row, the row's), material, dry, shop and humid: the width, as in
+//	           CutListJSON; weak where it rests on a figure from memory or on a cut that is not said
 //	fits       path, where, dry, shop and humid: the room that is left
 func MovementJSON(w io.Writer, p *plan.Plan, errors int) error {
 	c := &p.Climate

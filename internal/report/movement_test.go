@@ -65,3 +65,20 @@ func assertWritten(t *testing.T, name string, write func(io.Writer) error) {
 	}
 	golden(t).Assert(t, name, b.Bytes())
 }
+
+// Fifteen slats that are alike are one line, and so are three panels.
+func TestRowsMoveAsOne(t *testing.T) {
+	p := read(t, "../../fixtures/projects/bed/sound.plan")
+	of := map[string]int{}
+	for _, m := range report.Movement(p) {
+		of[m.Path]++
+	}
+	for _, f := range report.Fittings(p) {
+		of[f.Path]++
+	}
+	for path, times := range map[string]int{"bed.lath": 1, "bed.lath-1": 0, "bed.lath-2": 0, "head-frame.field": 2, "head-frame.field-1": 0, "head-frame.field-3": 0} {
+		if of[path] != times {
+			t.Errorf("%s stands there %d times, want %d", path, of[path], times)
+		}
+	}
+}

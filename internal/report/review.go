@@ -184,9 +184,13 @@ func (r *review) draw(p *plan.Plan, marks []draw.Mark) map[int][]drawingLink {
 		for _, d := range draw.Elevations(p, a, marks) {
 			add(&g, d)
 		}
+		folded := rows{}
 		for node := range a.Nodes() {
 			switch node := node.(type) {
 			case *plan.Panel:
+				if _, again := folded.again(node, "", node.Size.Wide); again {
+					continue // it is drawn already, as the first of its row
+				}
 				if d, ok := draw.PanelSection(p, node); ok {
 					add(&g, d)
 				}
