@@ -57,8 +57,20 @@ func carriedOn(p *plan.Plan) []*carried {
 	if p.Way == nil || p.Way.Of.Text == "" {
 		return nil
 	}
+	all := takenApart(p, p.Way.Of)
+	alike, placed := map[[3]wood.Length]float64{}, map[*plan.Assembly]bool{}
+	return slices.DeleteFunc(all, func(c *carried) bool {
+		w, seen := alike[c.size]
+		alike[c.size] = c.weight
+		twice := c.of != nil && placed[c.of]
+		placed[c.of] = true
+		return twice || c.sized && seen && w == c.weight
+	})
+}
+
+// takenApart are the things that an assembly is carried as, with the tops over it.
+func takenApart(p *plan.Plan, a *plan.Assembly) []*carried {
 	var all []*carried
-	a := p.Way.Of
 	if a.Apart.Is == "" {
 		all = append(all, whole(p, a))
 	} else {
@@ -71,16 +83,11 @@ func carriedOn(p *plan.Plan) []*carried {
 		}
 		all = append(all, single(p, top))
 	}
-	alike := map[[3]wood.Length]float64{}
-	return slices.DeleteFunc(all, func(c *carried) bool {
-		w, seen := alike[c.size]
-		alike[c.size] = c.weight
-		return c.sized && seen && w == c.weight
-	})
+	return all
 }
 
 func whole(p *plan.Plan, a *plan.Assembly) *carried {
-	c := &carried{subject: plan.PathOf(a), called: a.Kind.String() + " " + quote(a.Text), span: a.Name.Span}
+	c := &carried{subject: plan.PathOf(a), called: a.Kind.String() + " " + quote(a.Text), span: a.Name.Span, in: a, count: 1}
 	c.legs = slices.Contains([]string{"table", "desk", "chair", "bench"}, a.Use.Is)
 	c.sizes(a.Outside[0], a.Outside[1], a.Outside[2])
 	w, ok := p.Weight(a)
@@ -120,7 +127,7 @@ func (c *carried) sizes(all ...plan.Length) {
 // single is one thing of a layout that is carried by itself.
 func single(p *plan.Plan, n plan.Node) *carried {
 	it := plan.It(n)
-	c := &carried{subject: plan.PathOf(n), called: titled(it), span: it.Name.Span}
+	c := &carried{subject: plan.PathOf(n), called: titled(it), span: it.Name.Span, in: it.In, nodes: []plan.Node{n}, count: 1}
 	switch n := n.(type) {
 	case *plan.Member:
 		c.one = true
@@ -133,6 +140,7 @@ func single(p *plan.Plan, n plan.Node) *carried {
 		c.sizes(n.Size[0], n.Size[1], n.Thick())
 	case *plan.Placed:
 		if n.Part.To != nil {
+			c.of = n.Part.To
 			c.sizes(n.Part.To.Outside[0], n.Part.To.Outside[1], n.Part.To.Outside[2])
 		}
 	}
@@ -141,8 +149,8 @@ func single(p *plan.Plan, n plan.Node) *carried {
 	return c
 }
 
-// inPieces takes an assembly apart, and what stands in it that comes apart as well. Drawers are pulled out
-// first; they are smaller than what they come out of.
+// inPieces takes an assembly apart, and what stands in it that comes apart as well, once, however often it is placed. Drawers
+// are pulled out first; they are smaller than what they come out of.
 func inPieces(p *plan.Plan, a *plan.Assembly, done map[*plan.Assembly]bool) []*carried {
 	done[a] = true
 	var nodes []plan.Node
@@ -157,25 +165,32 @@ func inPieces(p *plan.Plan, a *plan.Assembly, done map[*plan.Assembly]bool) []*c
 	}
 	j := newJoined(p, a, nodes, at)
 	var all []*carried
-	lines := map[diag.Span]bool{} // of things in a row, and of what is drawn elsewhere, one is enough
+	rows := map[diag.Span]*carried{}
 	for i, n := range nodes {
-		if j.first(i) != i || lines[plan.It(n).Name.Span] {
+		if j.first(i) != i {
 			continue
 		}
-		lines[plan.It(n).Name.Span] = true
+		line := plan.It(n).Name.Span
+		if c := rows[line]; c != nil && plan.It(n).Row != "" {
+			c.count++
+			c.nodes = append(c.nodes, j.with[i]...)
+			continue
+		}
+		var c *carried
 		placed, ok := n.(*plan.Placed)
 		switch {
 		case len(j.with[i]) > 1:
-			all = append(all, together(p, n, j.with[i]))
-		case ok && placed.Part.To != nil && done[placed.Part.To]:
+			c = together(p, j.with[i])
 		case ok && placed.Part.To != nil && placed.Part.To.Apart.Is != "":
-			all = append(all, inPieces(p, placed.Part.To, done)...)
-		default:
-			if ok && placed.Part.To != nil {
-				done[placed.Part.To] = true
+			if !done[placed.Part.To] {
+				all = append(all, inPieces(p, placed.Part.To, done)...)
 			}
-			all = append(all, single(p, n))
+			continue
+		default:
+			c = single(p, n)
 		}
+		rows[line] = c
+		all = append(all, c)
 	}
 	return all
 }
@@ -245,11 +260,17 @@ func byHand(j *plan.Joint) bool {
 	return slices.Contains([]string{plan.Knob, plan.Hook, plan.Magnet, plan.WedgeJoint, plan.DropIn, plan.ShelfPin, plan.Butt}, j.Kind.Is)
 }
 
-// together is what stays joined: as large as the box round it.
-func together(p *plan.Plan, first plan.Node, nodes []plan.Node) *carried {
-	c := single(p, first)
+// together is what stays joined: as large as the box round it, and called by the heaviest of it.
+func together(p *plan.Plan, nodes []plan.Node) *carried {
+	heaviest, most := nodes[0], 0.0
+	for _, n := range nodes {
+		if w, ok := p.WeightOf(n); ok && w.Kilograms > most {
+			heaviest, most = n, w.Kilograms
+		}
+	}
+	c := single(p, heaviest)
 	c.called = fmt.Sprintf("%s and what stays joined to it", c.called)
-	c.weight, c.weighed, c.one = 0, true, false
+	c.weight, c.weighed, c.one, c.of, c.nodes = 0, true, false, nil, nodes
 	var size [3]plan.Length
 	for axis := range size {
 		from, to, known := wood.Length(0), wood.Length(0), true

@@ -10,6 +10,7 @@ import (
 // putIn is when in the steps something is put in its place, and where they say so.
 type putIn struct {
 	at   int
+	verb string // stand, fit or hang
 	span diag.Span
 }
 
@@ -29,7 +30,7 @@ func putTogether(p *plan.Plan) map[plan.Node]putIn {
 				}
 				n, ok := r.To.Is.(plan.Node)
 				if _, twice := order[n]; ok && !twice {
-					order[n] = putIn{at, r.Span}
+					order[n] = putIn{at, s.Verb, r.Span}
 				}
 			}
 		}

@@ -51,7 +51,7 @@ will not fit, with the arithmetic shown.`,
 	root.Flags().AddFlagSet(check.Flags())
 	root.Flags().BoolVar(&version, "version", false, "say which plancheck this is")
 	root.PersistentFlags().BoolP("help", "h", false, "say how a command is used")
-	root.AddCommand(check, newReview(s), newExplain(s), newRules(s), newCutlist(s), newMovement(s), newLayup(s), newSetups(s), newHardware(s), newCompare(s), newFmt(s), newWords(s), newVersion(s), newCompletion(s))
+	root.AddCommand(check, newReview(s), newExplain(s), newRules(s), newCutlist(s), newMovement(s), newLayup(s), newSetups(s), newHardware(s), newCarry(s), newCompare(s), newFmt(s), newWords(s), newVersion(s), newCompletion(s))
 
 	root.SetIn(s.in)
 	root.SetOut(s.out)

@@ -309,6 +309,14 @@ func (r *review) tables(p *plan.Plan) {
 		}
 	}
 	add(hardware)
+	carry := reviewTable{
+		ID: "carry", Head: "To carry", Columns: []string{"order", "pieces", "what", "size", "weight", "held by"},
+		About: strings.TrimSpace("What it comes apart into, in the order in which it is put together." + goesBy(p) + " " + carryCaution),
+	}
+	for _, c := range rules.CarryList(p) {
+		carry.Rows = append(carry.Rows, []string{carryOrder(c), fmt.Sprint(c.Count), c.Called, carrySize(p, c), carryWeight(c), carryHeld(c)})
+	}
+	add(carry)
 	room := reviewTable{
 		ID: "room", Head: "Room through the year", Columns: []string{"fit", "driest", "in the shop", "most humid"},
 		About: "What is left in each fit that depends on solid wood; below zero it binds, or lets go.",
