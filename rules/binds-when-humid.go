@@ -67,6 +67,9 @@ case cupboard {
 				what = ""
 			}
 			for axis := plan.Across; axis <= plan.Down; axis++ {
+				if axis == plan.Down && d.Grooves != nil {
+					continue // it has room in its grooves
+				}
 				checkBinds(pass, inset{d, what, instead, d.Hang.Is, d.Edges, axis, leafGrows(d, axis)})
 			}
 		}

@@ -126,6 +126,8 @@ func edgeOf(e plan.Edge, hang string) string {
 	switch {
 	case e.Shared:
 		return "half the reveal, " + side
+	case e.Less.Length < 0 && hang == "lift-out":
+		return "in the groove, " + side
 	case e.Less.Length < 0:
 		return "lap, " + side
 	}

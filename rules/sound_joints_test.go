@@ -66,7 +66,7 @@ func ofJoints(text string) (found []diag.Finding) {
 var joined = map[string]func(*rapid.T) drawn{
 	"blind tenons": blindTenons, "through tenons": throughTenons, "twin tenons": twinTenons, "stub tenons": stubTenons,
 	"loose tenons": looseTenons, "dowels": dowels, "housings": housings, "back": rabbetedBack, "drawer": drawerCorners,
-	"post": postOfTwo, "hinges": hungDoor, "fixing": fixedRunners,
+	"post": postOfTwo, "hinges": hungDoor, "fixing": fixedRunners, "lift-out": liftedOut, "lid": hungLid,
 }
 
 func TestSoundJoints(t *testing.T) {
@@ -398,5 +398,53 @@ fix chest.low to chest.left { dowel peg x 2 { along 2, 10 ; at %at% } }
 `,
 		sizes: map[string]float64{"high": high, "at": 3.0 / 8},
 		slips: []slip{{"at", 1.0 / 8, "breaks-through", "fix"}},
+	}
+}
+
+// liftedOut is a leaf that is pushed up into one groove and let down into another.
+func liftedOut(t *rapid.T) drawn {
+	bottom, keeps, spare := sixteenths(t, "bottom", 2, 4), sixteenths(t, "keeps", 2, 4), sixteenths(t, "spare", 0, 2)
+	return drawn{
+		text: `case chest {
+  of ash 3/4 ; wide 20 ; high 20 ; deep 12 ; joint dado deep 1/4
+  across {
+    side left
+    down {
+      top roof
+      door front {
+        leaf thin ; fit inset ; reveal 1/16 ; hang lift-out
+        grooves top %top% bottom %bottom% keeps %keeps%
+      }
+      bottom floor
+    }
+    side right
+  }
+}
+`,
+		sizes: map[string]float64{"top": bottom + keeps + spare, "bottom": bottom, "keeps": keeps},
+		slips: []slip{
+			{"top", bottom + keeps - 1.0/16, "lift-out-stuck", "grooves"},
+			{"top", 3.0 / 4, "lift-groove-deep", "grooves"},
+			{"keeps", 0, "lift-out-falls", "grooves"},
+		},
+	}
+}
+
+// hungLid is a chest whose lid stands out all round, and opens as far as its back lets it.
+func hungLid(t *rapid.T) drawn {
+	back := sixteenths(t, "back", 0, 12)
+	return drawn{
+		text: `hinge brass { kind butt ; high 2 ; wide 1 3/8 ; knuckle 1/4 ; opens 180deg }
+case chest {
+  of ash 3/4 ; wide 30 ; high %high% ; deep 16 ; joint dado deep 1/4
+  down {
+    lid cover { over ends 1/2 front 1/2 back %back% ; hang back ; opens 97deg ; hinge brass ends 3 }
+    across { side left ; open bay ; side right }
+    bottom floor
+  }
+}
+`,
+		sizes: map[string]float64{"high": sixteenths(t, "high", 12*16, 24*16), "back": back},
+		slips: []slip{{"back", 2, "lid-back-catches", "lid cover"}},
 	}
 }

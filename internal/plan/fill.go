@@ -36,11 +36,36 @@ func (r *resolver) edges(n Node, fit *Fit, reveal *Reveal, hang string) [4]Edge 
 			e.Less = Length{Length: -lap.Length, Span: lap.Span, How: lap.How}
 		default:
 			e.Less = r.revealAt(reveal, side, hang, false)
+			if in := r.inGroove(n, side); in.How != Unknown {
+				e.Less = Length{Length: -in.Length, Span: in.Span, How: in.How}
+			}
 		}
 		edges[side] = e
 	}
 	r.missingGap(n, fit, edges)
 	return edges
+}
+
+// inGroove is how far a leaf that is lifted out is in the groove at one of its edges while it stands; unknown where there is
+// none.
+func (r *resolver) inGroove(n Node, side Side) Length {
+	d, ok := n.(*Door)
+	if !ok || d.Grooves == nil {
+		return Length{}
+	}
+	g := d.Grooves
+	r.needAll(&g.Top, &g.Bottom, &g.Keeps)
+	if g.Keeps.How == Unknown && g.Top.Known() {
+		keeps := g.Top.Length - g.Bottom.Or(0).Length - r.plan.byTape(wood.Inch/16, 3*wood.Millimetre/2)
+		g.Keeps = Length{Length: max(0, keeps), How: Default}
+	}
+	switch {
+	case side == Lower:
+		return g.Bottom
+	case side == Upper && g.Top.Known():
+		return g.Keeps
+	}
+	return Length{}
 }
 
 // missingGap reports a door or a front, once in its assembly, that does not say how wide the

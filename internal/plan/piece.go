@@ -407,6 +407,7 @@ type Door struct {
 	Opens   Figure // degrees
 	Active  Flag
 	Leans   *Leans
+	Grooves *Grooves
 	Bevel   Figure
 	Rounded Flag
 	Meeting Choice
@@ -428,6 +429,14 @@ type Leaf struct {
 	Material  *Material
 	Thick     Length
 	GrainSaid Choice
+}
+
+// Grooves are what a leaf that is lifted out stands and slides in: it is pushed up into the upper one and let down
+// into the lower one.
+type Grooves struct {
+	Top, Bottom Length // how deep they are
+	Keeps       Length // how far it is in the upper one while it stands in the lower one
+	Span        diag.Span
 }
 
 // Edge is one edge of a leaf or a front against its opening: less is taken off the

@@ -73,6 +73,7 @@ const (
 	InBetween
 	InFloat
 	InLeans
+	InGrooves
 	InSides
 	InLid
 	InLayup

@@ -252,6 +252,17 @@ func useWordsOfDoors() []Word {
 		many(latches, hardwareUseWord("bolt", InDoor)),
 		many(func(d *Door) *[]*HardwareUse { return &d.Handles }, hardwareUseWord("handle", InDoor)),
 		many(func(d *Door) *[]*HardwareUse { return &d.Stays }, hardwareUseWord("stay", InDoor)),
+		grown(one(func(d *Door) **Grooves { return &d.Grooves }, Word{
+			Names: names("grooves"), In: InDoor, Opens: InGrooves,
+			Doc:     "of one that is lifted out: what it slides in, above and below; it stands on the floor of the lower one",
+			Example: "grooves top 5/8 bottom 1/4 keeps 1/4",
+			Slots: []Slot{
+				length("top", "how deep the upper one is", "top 5/8", func(g *Grooves) *Length { return &g.Top }),
+				length("bottom", "how deep the lower one is", "bottom 1/4", func(g *Grooves) *Length { return &g.Bottom }),
+				length("keeps", "how far it is in the upper one while it stands in the lower", "keeps 1/4", func(g *Grooves) *Length { return &g.Keeps }).
+					or("what the upper is deeper than the lower, less 1/16 (1.5mm)"),
+			},
+		}), func(g *Grooves, s *lang.Statement) { g.Span = s.Head() }),
 		one(func(d *Door) **Leans { return &d.Leans }, Word{
 			Names: names("leans"), In: InDoor, Opens: InLeans,
 			Doc:     "what presses on it, and how far from its hinges, or above the foot of one that is lifted out",

@@ -95,6 +95,11 @@ func Fittings(p *plan.Plan) (all []Fitting) {
 		for axis := plan.Across; axis <= plan.Down; axis++ {
 			near, far := d.Edges[axis*2].Less, d.Edges[axis*2+1].Less
 			gaps := plan.Length{Length: near.Length + far.Length, How: plan.Derived}
+			if g := d.Grooves; g != nil && axis == plan.Down {
+				gaps = g.Top
+				gaps.Length -= g.Keeps.Length + g.Bottom.Length
+				where[axis] = "in the upper groove, when it is lifted out"
+			}
 			all = addFit(all, p, plan.PathOf(d), where[axis], gaps,
 				d.Fit.Kind.Is == "inset" && near.Known() && far.Known(), 0, d.Grows(axis))
 		}
