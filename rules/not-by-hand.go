@@ -91,10 +91,14 @@ func wantsTool(a *plan.Assembly, subject, called, kind string, at diag.Span) dia
 	if kind != plan.BoltJoint {
 		held = "screws"
 	}
+	whole := quote(a.Text)
+	if a.Text == "" {
+		whole = "it"
+	}
 	return diag.Finding{
 		Subject: subject,
 		Span:    at,
-		Message: fmt.Sprintf("%s is held by %s, which want a tool, and %s is to come apart by hand", called, held, quote(a.Text)),
+		Message: fmt.Sprintf("%s is held by %s, which want a tool, and %s is to come apart by hand", called, held, whole),
 		Notes:   []diag.Note{{Span: a.Apart.Span, Message: "by hand, the plan says here"}},
 		Fixes:   []diag.Fix{{Title: "hold it by a `knob`, a `hook`, a `wedge` or a `drop-in` joint, or write `apart by-tools`"}},
 	}
