@@ -45,7 +45,7 @@ case cupboard {
 	Figures: []*Figure{keepsLeast},
 	Check: func(pass *Pass) {
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			if l, ok := liftedOut(d); ok {
+			if l, ok := inGrooves(d); ok {
 				checkKeeps(pass, l)
 				continue
 			}

@@ -38,7 +38,7 @@ case cupboard {
 `,
 	Check: func(pass *Pass) {
 		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			if l, ok := liftedOut(d); ok {
+			if l, ok := inGrooves(d); ok {
 				checkLift(pass, l)
 			}
 		}
@@ -51,8 +51,8 @@ type lift struct {
 	top, bottom, keeps plan.Length
 }
 
-// liftedOut is how a leaf is lifted out; false where it is not, or one of its grooves is not said.
-func liftedOut(d *plan.Door) (lift, bool) {
+// inGrooves is how a leaf is lifted out; false where it is not, or one of its grooves is not said.
+func inGrooves(d *plan.Door) (lift, bool) {
 	g := d.Grooves
 	if g == nil || d.Hang.Is != "lift-out" || !g.Top.Known() || !g.Bottom.Known() || !g.Keeps.Known() || !closed(&d.Item) {
 		return lift{}, false
