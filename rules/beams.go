@@ -49,22 +49,28 @@ func stiffnessOf(p *plan.Plan, of *plan.Material, thick wood.Length, along bool)
 			moe = of.Species.MOE
 		}
 	}
-	moduli, known := layup.Moduli()
-	rests := layup.Footing()
-	switch {
-	case of.Stiff.How != plan.Unknown:
+	known, rests := moe.Known(), wood.Footing{Status: moe.Status}
+	said := of.Stiff.How != plan.Unknown
+	if said {
 		s.pascals, s.from = of.Stiff.Value, quote(of.Name.Text)+", as the plan says"
-		ok = of.Stiff.Known() && s.pascals > 0
-		if along || !ok {
-			return s, ok
+		if known = of.Stiff.Known() && s.pascals > 0; along || !known {
+			return s, known
 		}
-		s.pascals *= moduli.BendAcross / moduli.BendAlong
-	case along && moe.Known():
-		s.pascals, rests = moe.Value, wood.Footing{Status: moe.Status}
-	case along:
-		s.pascals = moduli.BendAlong
-	default:
-		s.pascals = moduli.BendAcross
+	} else {
+		s.pascals = moe.Value
+	}
+	if !along || !known { // what the plies make of it
+		var moduli wood.Moduli
+		moduli, known = layup.Moduli()
+		rests = layup.Footing()
+		switch {
+		case said:
+			s.pascals *= moduli.BendAcross / moduli.BendAlong
+		case along:
+			s.pascals = moduli.BendAlong
+		default:
+			s.pascals = moduli.BendAcross
+		}
 	}
 	switch {
 	case of.Kind == plan.Sheet && of.Grainless():

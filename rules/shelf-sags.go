@@ -86,7 +86,7 @@ type sagging struct {
 	plan    *plan.Plan
 	span    clearSpan
 	sags    wood.Length
-	creeps  creep
+	creeps  creep       // of fine work
 	parts   float64     // one in how many of its span it may
 	atMost  wood.Length // what it may over any span; 0 where that is not said
 	may     wood.Length
@@ -94,9 +94,10 @@ type sagging struct {
 }
 
 func sagOf(pass *Pass, b *beam, l load) *sagging {
-	s := &sagging{beam: b, load: l, plan: pass.Plan, span: b.widest(), creeps: creepOf(pass, b)}
+	s := &sagging{beam: b, load: l, plan: pass.Plan, span: b.widest()}
 	switch subject := plan.PathOf(b.Member); l.sag {
 	case "fine":
+		s.creeps = creepOf(pass, b)
 		s.parts = sagFine.Number
 		s.staying = max(s.parts, eyeSees.Number*s.creeps.times)
 	case "kitchen":

@@ -191,7 +191,7 @@ func reportOpened(pass *Pass, s *onFloor, o *opened) {
 		{Op: diag.Equals, Value: turns(p, o.holds()), Label: "holds it"},
 		{Value: heft(p, o.child), Label: "a child on the front of " + titled(&o.front.Item)},
 		{Op: diag.Times, Value: p.Tape.Nearest(o.reach), Label: "from the front feet out to there"},
-		{Op: diag.Equals, Value: turns(p, o.pulls()-o.out)},
+		{Op: diag.Equals, Value: turns(p, o.pulls()-o.out), Label: "is the child's pull"},
 	}
 	if o.out >= 0 {
 		working = append(working, diag.Step{Op: diag.Plus, Value: turns(p, o.out), Label: drawers + ", with what the plan loads into them"})
