@@ -66,6 +66,7 @@ var All = []*Rule{
 	frontWiderThanBox,
 	frontsCollide,
 	frontsMeetWhenHumid,
+	frontsOutOfLine,
 	gapesWhenDry,
 	givenTwice,
 	glassBinds,
