@@ -4,6 +4,7 @@ package draw
 
 import (
 	"fmt"
+	"strings"
 
 	"plancheck/internal/plan"
 	"plancheck/internal/wood"
@@ -27,7 +28,7 @@ func SwingOf(p *plan.Plan, d *plan.Door) (Drawing, bool) {
 		}
 		return x.Millimetres() / scale, -y.Millimetres() / scale
 	}
-	outline := func(class string, degrees float64, corners ...[2]wood.Length) {
+	outline := func(class string, degrees float64, corners ...corner) {
 		var points []float64
 		for _, c := range corners {
 			x, y := at(c[0], c[1], degrees)
@@ -36,21 +37,21 @@ func SwingOf(p *plan.Plan, d *plan.Door) (Drawing, bool) {
 		s.path(class, true, points...)
 	}
 	block := func(from, to, front, deep wood.Length) {
-		outline("cut", 0, [2]wood.Length{from, front}, [2]wood.Length{to, front}, [2]wood.Length{to, front + deep}, [2]wood.Length{from, front + deep})
+		outline("cut", 0, corner{from, front}, corner{to, front}, corner{to, front + deep}, corner{from, front + deep})
 	}
-	beside := max(swing.Thick, wood.Inch/2)
+	deep := max(swing.Thick, wood.Inch/2)
 	if d.Fit.Kind.Is == "overlay" { // what it laps stands behind it
 		if m, ok := plan.Neighbour(d, swing.Hinge).(*plan.Member); ok {
-			block(-swing.Gap-m.Cell[plan.Across].Size, -swing.Gap, swing.Thick, beside)
+			block(-swing.Gap-m.Cell[plan.Across].Size, -swing.Gap, swing.Thick, deep)
 		}
 		if m, ok := plan.Neighbour(d, swing.Hinge.Opposite()).(*plan.Member); ok {
-			block(swing.Wide+swing.Free, swing.Wide+swing.Free+m.Cell[plan.Across].Size, swing.Thick, beside)
+			block(swing.Wide+swing.Free, swing.Wide+swing.Free+m.Cell[plan.Across].Size, swing.Thick, deep)
 		}
 	} else {
-		block(-swing.Gap-beside, -swing.Gap, 0, swing.Thick)
-		block(swing.Wide+swing.Free, swing.Wide+swing.Free+beside, 0, swing.Thick)
+		block(-swing.Gap-deep, -swing.Gap, 0, swing.Thick)
+		block(swing.Wide+swing.Free, swing.Wide+swing.Free+deep, 0, swing.Thick)
 	}
-	leaf := [][2]wood.Length{{0, 0}, {swing.Wide, 0}, {swing.Wide, swing.Thick}, {0, swing.Thick}}
+	leaf := leafShape(d, swing)
 	outline("cut", 0, leaf...)
 	outline("hidden", opens, leaf...)
 	var way []float64
@@ -66,6 +67,19 @@ func SwingOf(p *plan.Plan, d *plan.Door) (Drawing, bool) {
 	s.path("axis", false, way...)
 	x, y := at(-swing.Out, -swing.Proud, 0)
 	s.circle("seen", x, y, 0.8)
+	var passes []string
+	for _, n := range beside(d, swing) {
+		passes = append(passes, n.said(p))
+		if n.meets {
+			outline("seen", n.degrees, leaf...)
+		}
+		if _, member := n.of.(*plan.Member); !member {
+			front := n.cutShort(swing.Wide / 3)
+			outline("cut", 0, front...)
+			x, y := at((front[0][0]+front[1][0])/2, front[2][1], 0)
+			s.text("name", x, y-3, false, plan.It(n.of).Called())
+		}
+	}
 
 	title := plan.PathOf(d) + ", opening, from above"
 	said := fmt.Sprintf("opens to %.0f degrees", opens)
@@ -75,6 +89,11 @@ func SwingOf(p *plan.Plan, d *plan.Door) (Drawing, bool) {
 	needs := "needs " + p.Tape.Nearest(reach) + " of room in front"
 	about := fmt.Sprintf("The leaf is %s wide and %s thick, hung %s; it %s and %s. Open, it covers %s of its opening.",
 		sized(p, swing.Wide), sized(p, swing.Thick), d.Hang.Is, said, needs, sized(p, swing.Covers()))
-	s.text("name", (s.left+s.right)/2, s.bottom+4, false, said+"; "+needs)
+	if len(passes) > 0 {
+		about += " It " + strings.Join(passes, "; it ") + "."
+	}
+	for _, line := range append([]string{said + "; " + needs}, passes...) {
+		s.text("name", (s.left+s.right)/2, s.bottom+4, false, line)
+	}
 	return Drawing{Title: title, About: about, Scale: scaleName(scale), SVG: s.finish(title, about)}, true
 }
