@@ -37,54 +37,50 @@ doors; for panes near the floor as the figure says. Neither was written for furn
 	Figures: []*Figure{paneLow, onFloorFrom},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		leaves := map[*plan.Assembly]*plan.Door{}
-		for d := range plan.AllOf[*plan.Door](p) {
-			if d.Leaf.Frame != nil && leaves[d.Leaf.Frame] == nil {
-				leaves[d.Leaf.Frame] = d
-			}
-		}
-		placed, walls := placedAt(p), fixedToWall(p)
 		asked := map[diag.Span]bool{} // frames, of which it asks once
-		for g := range plan.AllOf[*plan.Glass](p) {
+		ask := func(g *plan.Glass, where string) {
 			if g.Kind.Is != "" || asked[g.In.Name.Span] {
-				continue
-			}
-			outer, at := outermostOf(g, placed)
-			f := diag.Finding{
-				Subject: plan.PathOf(g), Span: g.Name.Span,
-				Fixes: []diag.Fix{{Title: "ask what the standard and the local code want there, and say `kind tempered`, `kind laminated` or `kind float`"}},
-			}
-			low, isLow := aboveFloor(pass, outer, at)
-			switch door := leaves[outer]; {
-			case door != nil:
-				f.Message = fmt.Sprintf("%s is in %s, and the plan does not say what sort of glass it is", titled(&g.Item), titled(&door.Item))
-			case isLow && walls[outer] == nil: // what is fixed there may hang
-				f.Message = fmt.Sprintf("%s begins %s above the floor, and the plan does not say what sort of glass it is", titled(&g.Item), exact(p, low))
-			default:
-				continue
+				return
 			}
 			asked[g.In.Name.Span] = true
-			pass.Report(f)
+			pass.Report(diag.Finding{
+				Subject: plan.PathOf(g), Span: g.Name.Span,
+				Message: fmt.Sprintf("%s %s, and the plan does not say what sort of glass it is", titled(&g.Item), where),
+				Fixes:   []diag.Fix{{Title: "ask what the standard and the local code want there, and say `kind tempered`, `kind laminated` or `kind float`"}},
+			})
+		}
+		for d := range plan.AllOf[*plan.Door](p) {
+			if d.Leaf.Frame == nil {
+				continue
+			}
+			things, _ := d.Leaf.Frame.Within(mostWithin)
+			for _, w := range things {
+				if g, ok := w.Node.(*plan.Glass); ok {
+					ask(g, "is in "+titled(&d.Item))
+				}
+			}
+		}
+		for _, s := range piecesIn(p, func(a *plan.Assembly, _ []*plan.Member) bool { return standsTall(pass, a) }) {
+			if s.anchored() != nil {
+				continue // it may hang
+			}
+			for _, w := range s.things {
+				g, ok := w.Node.(*plan.Glass)
+				if !ok || !w.Box(g.Cell)[plan.Down].Known() {
+					continue
+				}
+				above := s.Outside[plan.Down].Length - w.Box(g.Cell)[plan.Down].To()
+				if above >= 0 && above < pass.Length(paneLow, s.subject) {
+					ask(g, "begins "+exact(p, above)+" above the floor")
+				}
+			}
 		}
 	},
 }
 
-// outermostOf is the assembly in which all of that stands in which something stands, and its place there.
-func outermostOf(n plan.Node, placed map[*plan.Assembly]*plan.Placed) (*plan.Assembly, plan.Box) {
-	a, at := plan.It(n).In, plan.It(n).Cell
-	for seen := map[*plan.Assembly]bool{}; placed[a] != nil && !seen[a]; {
-		seen[a] = true
-		a, at = placed[a].In, placed[a].Outer(at)
-	}
-	return a, at
-}
-
-// aboveFloor is how high a place begins above the floor on which a piece stands, where that is low.
-func aboveFloor(pass *Pass, a *plan.Assembly, at plan.Box) (wood.Length, bool) {
-	high, subject := a.Outside[plan.Down], plan.PathOf(a)
-	if a.Kind == plan.Frame || !high.Known() || !at[plan.Down].Known() || high.Length < pass.Length(onFloorFrom, subject) {
-		return 0, false
-	}
-	low := high.Length - at[plan.Down].To()
-	return low, low >= 0 && low < pass.Length(paneLow, subject)
+// standsTall reports whether a piece is so high that it is taken to stand on the floor. A frame by itself is a picture's,
+// or a mirror's.
+func standsTall(pass *Pass, a *plan.Assembly) bool {
+	high := a.Outside[plan.Down]
+	return a.Kind != plan.Frame && high.Known() && high.Length >= pass.Length(onFloorFrom, plan.PathOf(a))
 }
