@@ -138,6 +138,7 @@ var All = []*Rule{
 	nutNearEnd,
 	offCentreClamping,
 	openTimeShort,
+	opensAgainst,
 	overlayOffHinge,
 	panelBurstsFrame,
 	panelGlued,

@@ -297,3 +297,25 @@ func (w Within) Faces() bool {
 	}
 	return true
 }
+
+// Outside is the outside of an assembly that is placed, as the outermost assembly measures.
+func (w Within) Outside() Box {
+	p, placed := w.Node.(*Placed)
+	if !placed || p.Part.To == nil {
+		return Box{}
+	}
+	var own Box
+	for axis, l := range p.Part.To.Outside {
+		own[axis] = Extent{Size: l.Length, Placed: true, Sized: l.Known()}
+	}
+	return w.Box(p.Outer(own))
+}
+
+// Mirrored reports whether left and right of the thing are turned round in the outermost assembly.
+func (w Within) Mirrored() bool {
+	turned := false
+	for _, p := range w.through {
+		turned = turned != p.Mirrored.On
+	}
+	return turned
+}

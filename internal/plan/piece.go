@@ -89,6 +89,7 @@ type Assembly struct {
 	Sides            Count  // of a frame: more than four is a polygon
 	Load             *Load
 	Holds            []*Holds
+	Walls            *Walls
 	Joint            *Joint          // the rule for every end
 	Each             map[string]Node // the rule for all of a word
 	Root             *List
@@ -104,6 +105,24 @@ type Assembly struct {
 	state  [3]state
 	unread bool   // a line of its lists was not understood: what it holds is not all known
 	uses   []Node // the doors that it is the leaf of, and the cells that it is placed in
+}
+
+// Walls are how far walls, or neighbours that stand out like walls, are from the outside of an assembly.
+type Walls struct {
+	Left, Right, Front, Back, Above Length
+	Span                            diag.Span
+}
+
+// WallAt is how far from its outside a wall stands at one side of an assembly. A build that is mirrored has
+// its walls turned with it.
+func (a *Assembly) WallAt(s Side) Length {
+	if a.Walls == nil {
+		return Length{}
+	}
+	if s.Axis() == Across && a.Build.turned() {
+		s = s.Opposite()
+	}
+	return [...]Length{Left: a.Walls.Left, Right: a.Walls.Right, Upper: a.Walls.Above, Lower: {}, Front: a.Walls.Front, Back: a.Walls.Back}[s]
 }
 
 // Axis is a direction in an assembly.

@@ -16,6 +16,7 @@ func useWords() []Word {
 		holdsWord(InMember, "what lies or stands on it", func(owner any) *[]*Holds { return &memberOf(owner).Holds }),
 		holdsWord(InSpace, "what stands, hangs or lies in it; books stand on the one board under it", func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
 		holdsWord(InDrawer, "what lies in it", func(owner any) *[]*Holds { return &owner.(*Drawer).Holds }),
+		wallWord(),
 		setWord(),
 		within(Word{
 			Names: names("match"), In: InSet, Opens: InLoad,
@@ -79,6 +80,29 @@ func holdsWord(in Place, doc string, field func(owner any) *[]*Holds) Word {
 			if to := field(owner); len(*to) == 0 {
 				*to = *field(from)
 			}
+		},
+	}
+}
+
+func wallWord() Word {
+	return Word{
+		Names: names("wall"), In: InAssembly, Opens: InLoad,
+		Doc:     "what stands beside it where it is used, such as a wall or a neighbour that stands farther out: how far from its outside",
+		Example: "wall left 2 back 1/2",
+		Slots: []Slot{
+			length("left", "at the left", "left 2", func(w *Walls) *Length { return &w.Left }),
+			length("right", "at the right", "right 2", func(w *Walls) *Length { return &w.Right }),
+			length("front", "before it", "front 36", func(w *Walls) *Length { return &w.Front }),
+			length("back", "behind it", "back 1/2", func(w *Walls) *Length { return &w.Back }),
+			length("above", "over it", "above 12", func(w *Walls) *Length { return &w.Above }),
+		},
+		grow: func(d *decoder, owner any, s *lang.Statement) any {
+			a := owner.(*Assembly)
+			if a.Walls != nil && !d.once(s, a.Walls.Span) {
+				return nil
+			}
+			a.Walls = &Walls{Span: s.Head()}
+			return a.Walls
 		},
 	}
 }
