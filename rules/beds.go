@@ -337,7 +337,7 @@ func (d *deck) carry(pass *Pass, s timber, fixed map[plan.Node][]any) (*carriedS
 		outermost := !wood.Over(e.From, own.From) || !wood.Under(e.To(), own.To()) || len(s.held) == 0 && (i == 0 || i == len(under)-1)
 		if !outermost && !d.stands(pass, x, fixed) {
 			c.idle, _ = x.Node.(*plan.Member)
-			c.idleBends, _ = d.bends(pass, x)
+			c.idleBends = d.bends(pass, x).bends
 			continue
 		}
 		at = append(at, e)
@@ -412,8 +412,8 @@ func (d *deck) seen(s timber, under []timber) bool {
 func (d *deck) stands(pass *Pass, rail timber, fixed map[plan.Node][]any) bool {
 	does, known := d.legs[rail.Node]
 	if !known {
-		bends, ok := d.bends(pass, rail)
-		stiff := ok && !wood.Over(bends, pass.Length(slatBend, plan.PathOf(rail.Node)))
+		bends := d.bends(pass, rail).bends
+		stiff := bends > 0 && !wood.Over(bends, pass.Length(slatBend, plan.PathOf(rail.Node)))
 		does = stiff || d.onLeg(pass.Plan, rail) || slices.ContainsFunc(fixed[rail.Node], upright)
 		d.legs[rail.Node] = does
 	}
@@ -449,14 +449,75 @@ func (d *deck) onLeg(p *plan.Plan, rail timber) bool {
 	})
 }
 
-// bends is how far a rail bends, from end to end, under the slats that two sleepers press on it.
-func (d *deck) bends(pass *Pass, rail timber) (wood.Length, bool) {
+// railBend is how far a rail bends, from end to end, under the slats that two sleepers press on its middle: nothing
+// where nobody can tell.
+type railBend struct {
+	long, wide, thick wood.Length
+	newtons           float64
+	stiffness
+	bends wood.Length
+}
+
+func (d *deck) bends(pass *Pass, rail timber) (b railBend) {
 	m, ok := rail.Node.(*plan.Member)
 	if !ok || !rail.at[d.row].Sized || !rail.at[d.along].Sized || !rail.at[d.up].Sized {
-		return 0, false
+		return b
 	}
-	s, ok := stiffnessOf(pass.Plan, stuffOf(m), rail.at[d.up].Size, rail.grain == d.row)
-	beam := wood.Beam{Span: rail.at[d.row].Size, Wide: rail.at[d.along].Size, Thick: rail.at[d.up].Size, E: s.pascals}
+	b.long, b.wide, b.thick = rail.at[d.row].Size, rail.at[d.along].Size, rail.at[d.up].Size
 	subject := plan.PathOf(m)
-	return beam.Sag(wood.Midpoint, pass.Number(slatLoad, subject)*wood.Gravity*pass.Number(railSlats, subject)), ok
+	b.newtons = pass.Number(slatLoad, subject) * wood.Gravity * pass.Number(railSlats, subject)
+	if b.stiffness, ok = stiffnessOf(pass.Plan, stuffOf(m), b.thick, rail.grain == d.row); ok {
+		b.bends = wood.Beam{Span: b.long, Wide: b.wide, Thick: b.thick, E: b.pascals}.Sag(wood.Midpoint, b.newtons)
+	}
+	return b
+}
+
+// beamBetween is a rail at which two rows of slats meet, and which stands on nothing and is not stiff enough to do without.
+type beamBetween struct {
+	*plan.Member
+	railBend
+}
+
+// beamsBetween ranges over the rails between two rows of slats that do not carry them.
+func beamsBetween(pass *Pass) iter.Seq[*beamBetween] {
+	return func(yield func(*beamBetween) bool) {
+		meets := map[*plan.Member][2]bool{} // whether slats end at it before it, and behind it
+		var fixed map[plan.Node][]any
+		for d := range decks(pass.Plan) {
+			if fixed == nil {
+				fixed = fixedTo(pass.Plan)
+			}
+			d.legs = map[plan.Node]bool{}
+			for _, s := range d.slats {
+				for i, e := range s.Node.(*plan.Member).Ends {
+					if e == nil {
+						continue
+					}
+					for _, rail := range e.Mates {
+						sides := meets[rail]
+						if sides[i] {
+							continue
+						}
+						sides[i] = true
+						meets[rail] = sides
+						if !sides[0] || !sides[1] {
+							continue
+						}
+						if b, ok := d.between(pass, rail, fixed); ok && !yield(b) {
+							return
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+// between finds a rail in the bed that runs along the row, and does not carry what ends at it.
+func (d *deck) between(pass *Pass, rail *plan.Member, fixed map[plan.Node][]any) (*beamBetween, bool) {
+	i := slices.IndexFunc(d.in.wood, func(x timber) bool { return x.Node == plan.Node(rail) })
+	if i < 0 || d.in.wood[i].grain != d.row || !d.in.wood[i].at[d.row].Sized || d.stands(pass, d.in.wood[i], fixed) {
+		return nil, false
+	}
+	return &beamBetween{rail, d.bends(pass, d.in.wood[i])}, true
 }

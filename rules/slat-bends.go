@@ -60,14 +60,8 @@ func checkBend(pass *Pass, c *carriedSlat) {
 	f := diag.Finding{
 		Subject: subject, Span: c.Span,
 		Message: fmt.Sprintf("%s bends %s under %s in the middle of a clear span of %s, and may %s", titled(&c.Item), small(p, bends), heft(p, kilograms), exact(p, c.long), small(p, may)),
-		Working: diag.Working{
-			{Value: exact(p, c.long), Label: "clear span L"},
-			{Value: p.Show(c.wide), Label: "wide, w"},
-			{Value: p.Show(c.thick), Label: "thick, t"},
-			{Value: modulus(p, c.pascals), Label: "stiffness E: " + c.from},
-			{Value: force(p, kilograms*wood.Gravity), Label: "in the middle, P"},
-		},
-		Notes: c.blame(pass),
+		Working: bendWorking(p, c.long, c.wide, c.thick, c.stiffness, kilograms*wood.Gravity, bends, may),
+		Notes:   c.blame(pass),
 	}
 	thicker := "take slats " + p.Show(ladder(p, wood.Length(float64(c.thick)*math.Cbrt(over)))) + " thick"
 	if over < pass.Number(slatFar, subject) {
@@ -76,11 +70,22 @@ func checkBend(pass *Pass, c *carriedSlat) {
 	} else {
 		f.Fixes = []diag.Fix{{Title: c.support()}, {Title: thicker}}
 	}
-	if c.weakness != "" {
-		f.Working = append(f.Working, diag.Step{Label: c.weakness})
+	pass.Report(f)
+}
+
+// bendWorking is the sum of how far a slat, or a rail between them, bends.
+func bendWorking(p *plan.Plan, long, wide, thick wood.Length, s stiffness, newtons float64, bends, may wood.Length) diag.Working {
+	w := diag.Working{
+		{Value: exact(p, long), Label: "clear span L"},
+		{Value: p.Show(wide), Label: "wide, w"},
+		{Value: p.Show(thick), Label: "thick, t"},
+		{Value: modulus(p, s.pascals), Label: "stiffness E: " + s.from},
+		{Value: force(p, newtons), Label: "in the middle, P"},
 	}
-	f.Working = append(f.Working,
+	if s.weakness != "" {
+		w = append(w, diag.Step{Label: s.weakness})
+	}
+	return append(w,
 		diag.Step{Op: diag.Equals, Value: small(p, bends), Label: "bends at once: P L³ / (48 E I), I = w t³ / 12"},
 		diag.Step{Op: diag.Versus, Value: small(p, may), Label: "at most"})
-	pass.Report(f)
 }

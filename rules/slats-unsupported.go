@@ -38,12 +38,12 @@ func doubleBed(supplies, slats, middle string) string {
 
 var slatsUnsupported = &Rule{
 	Name: "slats-unsupported", Group: Structure, Severity: diag.Warning,
-	Summary: "the slats under a mattress reach far in one span, and nobody can tell how stiff they are",
+	Summary: "the slats under a mattress, or a rail between them, reach far with nothing under their middle",
 	Doc: `Slats that reach across a wide bed in one span bow, creep and let go at their ends, and the mattress makes a trough.
 
 Lay a rail under their middle and stand it on a leg. Or say what the slats are of, and how thick: how far they bend is then worked out
 (slat-bends), and this rule leaves them alone. It looks at the widest stretch between what the slats lie on and what their ends meet. A rail under their
-middle counts where something carries it between its own ends, such as a leg, or where it is stiff enough for six slats that are pressed on.`,
+middle counts where something carries it between its own ends, such as a leg, or where it is stiff enough for six slats that are pressed on; so does a rail at which two rows of slats meet.`,
 	Sources: `See the figures.`,
 	Sound: `Slats over just 40; over 61 with a rail in their middle that stands on a leg; a rail on a leg that is fastened to its side; arched slats, which are
 sprung.`,
@@ -66,7 +66,35 @@ sprung.`,
 				Fixes:   []diag.Fix{{Title: c.support()}, {Title: "say what the slats are of: how far they bend is then worked out"}},
 			})
 		}
+		for b := range beamsBetween(pass) {
+			checkBeam(pass, b)
+		}
 	},
+}
+
+// checkBeam holds a rail at which two rows of slats meet, and which stands on nothing, to what a rail under their middle
+// may bend.
+func checkBeam(pass *Pass, b *beamBetween) {
+	p, subject := pass.Plan, plan.PathOf(b.Member)
+	f := diag.Finding{
+		Subject: subject, Span: b.Span,
+		Message: titled(&b.Item) + " carries the ends of slats on both its sides, and stands on nothing between its own",
+		Fixes:   []diag.Fix{{Title: fmt.Sprintf("stand %s on a leg, under its middle", titled(&b.Item))}},
+	}
+	if b.bends == 0 {
+		most := pass.Length(slatReach, subject)
+		if !wood.Over(b.long, most) || agree(p, b.long, most) {
+			return
+		}
+		f.Message += "; nothing tells how stiff it is"
+		f.Working = p.Paper().Start(b.long, "from end to end").Versus(most, "without a leg, at most").Working()
+		pass.Report(f)
+		return
+	}
+	may := pass.Length(slatBend, subject)
+	f.Message += fmt.Sprintf(": it bends %s under the load of %s slats in its middle, and may %s", small(p, b.bends), number(pass.Number(railSlats, subject)), small(p, may))
+	f.Working = bendWorking(p, b.long, b.wide, b.thick, b.stiffness, b.newtons, b.bends, may)
+	pass.Report(f)
 }
 
 // support is how to carry a slat better.
