@@ -6,6 +6,7 @@ package rules
 import (
 	"cmp"
 	"slices"
+	"sort"
 
 	"plancheck/internal/plan"
 	"plancheck/internal/wood"
@@ -183,7 +184,7 @@ func (b *beams) of(m *plan.Member) (*beam, bool) {
 	if m.Parent == nil {
 		return b.ofTop(m)
 	}
-	if b.flat[m.In] || plan.Neighbour(m, plan.Lower) == nil {
+	if b.flat[m.In] || plan.Neighbour(m, plan.Lower) == nil || slices.ContainsFunc(m.Cell[:], func(e plan.Extent) bool { return !e.Known() }) {
 		return nil, false
 	}
 	axis, ends, ok := spanned(m)
@@ -454,8 +455,13 @@ func showing(n plan.Node, side plan.Side, cell plan.Box) (all []plan.Node) {
 	case l.Axis == side.Axis():
 		return showing(l.Items[0], side, cell)
 	}
-	for _, inner := range l.Items {
-		if at, over := plan.It(inner).Cell[l.Axis], cell[l.Axis]; !at.Known() || !over.Known() || wood.Under(max(at.From, over.From), min(at.To(), over.To())) {
+	items, over := l.Items, cell[l.Axis]
+	if state := l.Sum.State; over.Known() && (state == plan.Closed || state == plan.TooMuch || state == plan.TooLittle) { // all are placed, in order
+		items = items[sort.Search(len(items), func(i int) bool { return wood.Over(plan.It(items[i]).Cell[l.Axis].To(), over.From) }):]
+		items = items[:sort.Search(len(items), func(i int) bool { return !wood.Under(plan.It(items[i]).Cell[l.Axis].From, over.To()) })]
+	}
+	for _, inner := range items {
+		if at := plan.It(inner).Cell[l.Axis]; !at.Known() || !over.Known() || wood.Under(max(at.From, over.From), min(at.To(), over.To())) {
 			all = append(all, showing(inner, side, cell)...)
 		}
 	}

@@ -170,6 +170,8 @@ case pedestal x 2 { of ply ; wide 12 ; high 20 ; deep 12 ; across { side left ; 
 		{"a bottom on its kick", "case rack { of ply ; wide 40 ; high 40 ; deep 12 ; across { side left ; down { open up ; bottom b { load 5psf } ; kick k 3 { thick 3/4 } } ; side right } }", ""},
 		{"what a bay holds", between("shelf s ; open low { holds books }"), ""},
 		{"what a bay holds stands on the shelf under it", between("open mid { holds books } ; shelf s ; open low"), "38 1/2"},
+		{"books in both bays on it", between("across { open a 10 { holds books } ; divider d ; open b { holds books } } ; shelf s ; across { open c 10 ; divider e ; open f }"), "27 3/4"},
+		{"books in one bay of two", between("across { open a 10 { holds books } ; divider d ; open b } ; shelf s ; across { open c 10 ; divider e ; open f }"), "none"},
 		{"clothes in a bay hang", between("open mid { holds clothes } ; shelf s ; open low"), "none"},
 		{"of the whole case", between("shelf s ; open low") + "\ncase other { of ply ; wide 30 ; high 40 ; deep 12 ; load 5psf\n across { side left ; down { top roof ; open up ; shelf t ; open low ; bottom floor } ; side right } }", "28 1/2"},
 		{"books on each shelf of the case", "case rack { of ply ; wide 30 ; high 40 ; deep 12 ; holds books\n across { side left ; down { top roof ; open up ; shelf t ; open low ; bottom floor } ; side right } }", "28 1/2"},

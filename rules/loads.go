@@ -192,21 +192,43 @@ func booksOf(holds []*plan.Holds) (books []*plan.Holds) {
 	return slices.DeleteFunc(booksIn(holds), func(h *plan.Holds) bool { return h.Weigh.How != plan.Unknown })
 }
 
-// shelved are the books that stand in an open bay, by the one member under it.
+// shelved are the books that stand in open bays, by the one member under them; none of a member on part of which none
+// stand. Books that weigh what is usual are on it once, however many bays there are.
 func shelved(p *plan.Plan) map[*plan.Member][]*plan.Holds {
 	all := make(map[*plan.Member][]*plan.Holds)
 	for bay := range plan.AllOf[*plan.Space](p) {
-		books := booksIn(bay.Holds)
-		if len(books) == 0 {
+		if len(booksIn(bay.Holds)) == 0 {
 			continue
 		}
-		if under := against(bay, plan.Lower); len(under) == 1 {
-			if m, ok := under[0].(*plan.Member); ok && len(against(m, plan.Upper)) == 1 {
-				all[m] = books
-			}
+		m, ok := plan.Neighbour(bay, plan.Lower).(*plan.Member)
+		if _, met := all[m]; ok && !met {
+			all[m] = booksOn(m)
 		}
 	}
 	return all
+}
+
+// booksOn are the books in the bays on a member, where all that is on it are such bays and what stands between them.
+func booksOn(m *plan.Member) (books []*plan.Holds) {
+	usual := false
+	for _, n := range against(m, plan.Upper) {
+		switch n := n.(type) {
+		case *plan.Member:
+		case *plan.Space:
+			in := booksIn(n.Holds)
+			if len(in) == 0 {
+				return nil
+			}
+			for _, h := range in {
+				if weighed := h.Weigh.How != plan.Unknown; weighed || !usual {
+					books, usual = append(books, h), usual || !weighed
+				}
+			}
+		default:
+			return nil
+		}
+	}
+	return books
 }
 
 // Loaded is a member on which something lies. Where the plan does not tell what carries it, or how heavy that is, it is not

@@ -14,7 +14,7 @@ func useWords() []Word {
 		loadWord(InDrawer, "what lies on its bottom", "15psf", func(owner any) **Load { return &owner.(*Drawer).Load }),
 		holdsWord(InAssembly, "what it is for; books whose weight is not said stand on each shelf that is drawn in it", func(owner any) *[]*Holds { return &owner.(*Assembly).Holds }),
 		holdsWord(InMember, "what lies or stands on it", func(owner any) *[]*Holds { return &memberOf(owner).Holds }),
-		holdsWord(InSpace, "what stands, hangs or lies in it; books stand on the one board under it", func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
+		holdsWord(InSpace, "what stands, hangs or lies in it; books stand on the board under it", func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
 		holdsWord(InDrawer, "what lies in it", func(owner any) *[]*Holds { return &owner.(*Drawer).Holds }),
 		wallWord(),
 		setWord(),
