@@ -21,7 +21,7 @@ func (r *resolver) edges(n Node, fit *Fit, reveal *Reveal, hang string) [4]Edge 
 		if d, ok := n.(*Door); ok {
 			drawn = d.drawn(side)
 		}
-		shared := next != nil && hasFront(facingItem(next, drawn.Opposite()))
+		shared := next != nil && meets(n, facingItem(next, drawn.Opposite()))
 		switch {
 		case next == nil:
 		case shared:
@@ -123,6 +123,15 @@ func facingItem(n Node, facing Side) Node {
 		}
 		n = l.Items[i]
 	}
+}
+
+// meets reports whether a leaf or a front is beside another, with nothing between them: a lid beside a lid.
+func meets(n, next Node) bool {
+	if d, ok := n.(*Door); ok && d.Board != nil {
+		m, board := next.(*Member)
+		return board && m.Lid != nil
+	}
+	return hasFront(next)
 }
 
 // hasFront reports whether an opening is closed by a door or a drawer's front.

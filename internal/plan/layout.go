@@ -289,8 +289,8 @@ func (r *resolver) shares(n Node, axis Axis) bool {
 	if r.fixed(n, axis).known {
 		return false
 	}
-	_, member := n.(*Member)
-	return !member && !It(n).Along.Said()
+	m, member := n.(*Member)
+	return (!member || m.Word == "lid" && axis != m.Flat) && !It(n).Along.Said()
 }
 
 // place puts a thing into its cell along one axis, and what is inside it too.
@@ -438,6 +438,9 @@ func orient(m *Member) {
 	list := Across
 	if m.Parent != nil {
 		list = m.Parent.Axis
+	}
+	if m.Word == "lid" {
+		list = Down // it lies level beside another one too
 	}
 	m.Grain = grainOf(m, list)
 	switch {

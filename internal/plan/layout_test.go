@@ -82,6 +82,24 @@ case box { of ply ; wide 30 ; high 20 ; deep 16 ; joint housing deep 1/4
 			},
 		},
 		{
+			name: "lids are cut to their gaps, and lie beside one another",
+			text: `hinge brass { kind butt } case chest { of ply ; wide 30 ; high 20 ; deep 16
+  across { side left ; behind { front face ; down { lid inset { hang back ; hinge brass ; reveal 1/16 top 1/8 } ; open ; bottom floor } ; front rear } ; side right }
+}
+case seat { of ply ; wide 60 ; high 20 ; deep 16 ; each lid { hang back ; hinge brass ; reveal 1/16 }
+  down { across { lid near ; lid far } ; across { side left ; open ; side right } ; bottom floor }
+}
+case row { of ply ; wide 60 ; high 20 ; deep 16
+  down { across { lid one { hang back ; hinge brass ; reveal 1/16 ; count 2 } } ; across { side left ; open ; side right } ; bottom floor }
+}`,
+			sizes: byHand{
+				"chest.inset": "28 3/8 x 14 5/16 x 3/4", // 30 - 2 x 3/4 - 2 x 1/16, and 16 - 2 x 3/4 - 1/16 - 1/8
+				"seat.near":   "29 31/32 x 16 x 3/4",    // half of the gap of 1/16
+				"seat.far":    "29 31/32 x 16 x 3/4",
+				"row.one-1":   "29 31/32 x 16 x 3/4",
+			},
+		},
+		{
 			name: "slats and runners lie flat in the plane of their list",
 			text: `assembly bed { of ash ; wide 40 ; high 10 ; deep 80
   across {

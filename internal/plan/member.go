@@ -50,7 +50,7 @@ func (r *resolver) fillMember(m *Member) {
 	total = addUp(total, r.beyond(m.Over, m.Grain))
 	if m.Parent.Axis != m.Grain {
 		m.Worked.Long = total
-	} else if m.Along.Known() {
+	} else if m.Along.Known() || m.Shared {
 		m.Worked.Long = total // its number is between the shoulders too
 	}
 	m.Size.Long = r.stated(&m.Cut, r.stated(&m.Long, m.Worked.Long))

@@ -106,7 +106,7 @@ func (r *resolver) row(a *Assembly, n Node, before, after bool) []Node {
 	it := n.item()
 	name := it.Name.Text
 	_, member := n.(*Member)
-	gaps := member && it.Between == nil
+	gaps := member && it.Between == nil && it.Word != "lid" // which has the gaps that it says
 	var items []Node
 	between := func(i int) {
 		switch {

@@ -277,34 +277,27 @@ func useWordsOfDoors() []Word {
 
 // lidWords are what a lid takes of a door's words.
 func lidWords() []Word {
-	words := []Word{fitWord(InLid, func(owner any) *Fit { return &lidOf(owner).Fit })}
-	reveal := revealWord(InLid)
-	reveal.grow = func(_ *decoder, owner any, _ *lang.Statement) any {
-		d := lidOf(owner)
-		if d.Reveal == nil {
-			d.Reveal = new(Reveal)
-		}
-		return d.Reveal
+	hinges := func(d *Door) *[]*HardwareUse { return &d.Hinges }
+	latches := func(d *Door) *[]*HardwareUse { return &d.Latches }
+	words := []Word{
+		fitWord(InLid, func(owner any) *Fit { return &owner.(*Door).Fit }),
+		one(func(d *Door) **Reveal { return &d.Reveal }, revealWord(InLid)),
+		many(hinges, hardwareUseWord("hinge", InLid)),
+		many(latches, hardwareUseWord("latch", InLid)),
+		many(latches, hardwareUseWord("catch", InLid)),
+		many(latches, hardwareUseWord("lock", InLid)),
+		many(func(d *Door) *[]*HardwareUse { return &d.Handles }, hardwareUseWord("handle", InLid)),
+		many(func(d *Door) *[]*HardwareUse { return &d.Stays }, hardwareUseWord("stay", InLid)),
 	}
-	words = append(words, reveal)
-	for _, u := range []struct {
-		word string
-		uses func(*Door) *[]*HardwareUse
-	}{
-		{"hinge", func(d *Door) *[]*HardwareUse { return &d.Hinges }},
-		{"latch", func(d *Door) *[]*HardwareUse { return &d.Latches }},
-		{"catch", func(d *Door) *[]*HardwareUse { return &d.Latches }},
-		{"lock", func(d *Door) *[]*HardwareUse { return &d.Latches }},
-		{"handle", func(d *Door) *[]*HardwareUse { return &d.Handles }},
-		{"stay", func(d *Door) *[]*HardwareUse { return &d.Stays }},
-	} {
-		w := hardwareUseWord(u.word, InLid)
-		w.grow = func(_ *decoder, owner any, _ *lang.Statement) any {
-			use, uses := new(HardwareUse), u.uses(lidOf(owner))
-			*uses = append(*uses, use)
-			return use
+	for i := range words {
+		w := &words[i]
+		grow, inherit := w.grow, w.inherit
+		w.grow = func(d *decoder, owner any, s *lang.Statement) any { return grow(d, lidOf(owner), s) }
+		w.inherit = func(d *decoder, owner, from any) {
+			if lid := from.(*Member).Lid; lid != nil {
+				inherit(d, lidOf(owner), lid)
+			}
 		}
-		words = append(words, w)
 	}
 	return words
 }
