@@ -5,6 +5,7 @@ package plan
 
 import (
 	"iter"
+	"sort"
 
 	"plancheck/internal/wood"
 )
@@ -132,13 +133,25 @@ func (s *besideSearch) meet(n Node, at besidePlace) {
 		case n.Axis == Behind: // fronts are in the first layer
 			s.meet(n.Items[0], at)
 		default:
-			for _, inner := range n.Items {
-				if _, along := inner.(*Member); !along && overlap(inner.item().Cell[n.Axis], at.cell[n.Axis]) { // a shelf between bays
+			for _, inner := range n.Items[firstBeside(n, at.cell[n.Axis]):] {
+				cell, place := inner.item().Cell[n.Axis], at.cell[n.Axis]
+				if cell.Known() && place.Known() && !wood.Under(cell.From, place.To()) {
+					return // as the next ones are
+				}
+				if _, along := inner.(*Member); !along && overlap(cell, place) { // a shelf between bays
 					s.meet(inner, at)
 				}
 			}
 		}
 	}
+}
+
+// firstBeside is the first thing of a list that shares more than a touch with a place along it.
+func firstBeside(l *List, place Extent) int {
+	return sort.Search(len(l.Items), func(i int) bool {
+		cell := l.Items[i].item().Cell[l.Axis]
+		return !cell.Known() || !place.Known() || wood.Over(cell.To(), place.From)
+	})
 }
 
 // pass goes past what stands between two fronts.
