@@ -27,7 +27,7 @@ bend; a mattress or a board that spreads the load over several slats helps, and 
 every knot.`,
 	Sources: `The formula: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, 2010, equation 9-2, with Table 9-1. Stiffness of woods and sheets:
 Wood Handbook, Tables 5-3a, 5-1 and 12-1. The load and the limits are common practice, no source.`,
-	Sound: `Slats 3/4 thick over 37 in a single bed; over 61 with a rail in their middle that stands on a leg, or that is deep enough without; thick ones
+	Sound: `Slats of pine 3/4 x 3 1/2 over 37 1/2 in a single bed; over 61 with a rail in their middle that stands on a leg, or that is deep enough without; thick ones
 without any; slats of plywood with their grain along them; arched ones.`,
 	Bad: doubleBed("wood pine { species \"ponderosa pine\" ; sawn flat }\n", "of pine 3/4", `space`),
 	Good: doubleBed("wood pine { species \"ponderosa pine\" ; sawn flat }\n", "of pine 3/4",

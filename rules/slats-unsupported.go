@@ -43,7 +43,8 @@ var slatsUnsupported = &Rule{
 
 Lay a rail under their middle and stand it on a leg. Or say what the slats are of, and how thick: how far they bend is then worked out
 (slat-bends), and this rule leaves them alone. It looks at the widest stretch between what the slats lie on and what their ends meet. A rail under their
-middle counts where something carries it between its own ends, such as a leg, or where it is stiff enough for six slats that are pressed on; so does a rail at which two rows of slats meet.`,
+middle counts where something carries it between its own ends, such as a leg, or where it is stiff enough for six slats that are pressed on; so does a rail at
+which two rows of slats meet.`,
 	Sources: `See the figures.`,
 	Sound: `Slats over just 40; over 61 with a rail in their middle that stands on a leg; a rail on a leg that is fastened to its side; arched slats, which are
 sprung.`,
