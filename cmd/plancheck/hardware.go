@@ -28,9 +28,10 @@ typical: the maker's sheet wins.
 
 A plan with errors still gets its list, with a line on top that says so, and exit code 1.
 
-Typical hardware comes with plancheck: cup and butt hinges, slides, screws, bolts, inserts,
-dowels, biscuits. A plan takes it in by "use generic", and --generic prints it with the sources
-of its figures. The maker's own sheet wins over it.`,
+Typical hardware of every kind comes with plancheck: hinges, catches and locks, slides, screws,
+bolts, inserts, dowels, hooks and more. A plan takes it in by "use generic" and names it, as in
+"hinge butt-2", and --generic prints it with the sources of its figures. The maker's own sheet
+wins over it.`,
 		Example: `  plancheck hardware cabinet.plan
   plancheck hardware --format csv cabinet.plan > hardware.csv
   plancheck hardware --generic`,

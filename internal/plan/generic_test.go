@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"strings"
 	"testing"
 
 	"plancheck/internal/diag"
@@ -18,21 +19,30 @@ func TestGenericHardware(t *testing.T) {
 	if lang.Format(tree) != plan.Generic {
 		t.Error("generic.plan is not laid out: run plancheck fmt --write on it")
 	}
-	for what, n := range map[string]int{"hinges": len(p.Hinges), "slides": len(p.Slides), "rods": len(p.Rods), "fasteners": len(p.Fasteners)} {
-		if n == 0 {
-			t.Errorf("it has no %s", what)
-		}
+	kinds := map[string]bool{"stay": len(p.Stays) > 0, "handle": len(p.Handles) > 0, "rod": len(p.Rods) > 0}
+	for _, h := range p.Hinges {
+		kinds[h.Kind.Is] = true
 	}
-	kinds := map[string]bool{}
+	for _, l := range p.Latches {
+		kinds[l.Word], kinds[l.Kind.Is] = true, true
+	}
+	for _, s := range p.Slides {
+		kinds[s.Kind.Is] = true
+	}
 	for _, f := range p.Fasteners {
 		kinds[f.Word] = true
-		if !f.Long.Known() || !f.Diameter().Known() {
+		if f.Word != "button" && (!f.Long.Known() || f.Word != "hook" && !f.Diameter().Known()) {
 			t.Errorf("%s %s has no length, or no diameter", f.Word, f.Text)
 		}
 	}
-	for _, word := range []string{"screw", "bolt", "insert", "knob", "dowel", "biscuit", "pin"} {
-		if !kinds[word] {
-			t.Errorf("it has no %s", word)
+	for _, all := range []string{ // every word and every kind of hardware that the language has
+		"butt cup barrel knife pivot", "latch catch lock ball roller bullet magnet elbow turn cam mortise",
+		"side-mount undermount centre", "stay handle rod screw bolt insert knob dowel biscuit pin peg hook magnet button",
+	} {
+		for word := range strings.FieldsSeq(all) {
+			if !kinds[word] {
+				t.Errorf("it has no %s", word)
+			}
 		}
 	}
 }
