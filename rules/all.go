@@ -19,6 +19,7 @@ var All = []*Rule{
 	breadboardSplits,
 	breaksThrough,
 	bridleDepths,
+	buttPastBack,
 	buttShort,
 	buttonLetsGo,
 	canTipOver,

@@ -82,3 +82,35 @@ func (m *Member) sizeOn(axis Axis) Length {
 	}
 	return m.Size.Wide
 }
+
+// Rear is the board on whose upper edge the back of a lid lies; nil where there is none, and of a door.
+func (d *Door) Rear() *Member {
+	if d.Board == nil {
+		return nil
+	}
+	return rearOf(Neighbour(d.Board, Lower))
+}
+
+func rearOf(n Node) *Member {
+	switch n := n.(type) {
+	case *Member:
+		if n.Flat == Behind && n.Board() {
+			return n
+		}
+	case *List:
+		switch {
+		case len(n.Items) == 0:
+		case n.Axis == Behind:
+			return rearOf(n.Items[len(n.Items)-1])
+		case n.Axis == Down:
+			return rearOf(n.Items[0])
+		default:
+			for _, beside := range n.Items {
+				if m := rearOf(beside); m != nil {
+					return m
+				}
+			}
+		}
+	}
+	return nil
+}
