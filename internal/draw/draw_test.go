@@ -132,6 +132,22 @@ func TestElevation(t *testing.T) {
 	golden.Assert(t, "leaf", []byte(d[0].Title+"\n"+d[0].Scale+"\n"+d[0].About+"\n"+strings.ReplaceAll(string(d[0].SVG), "><", ">\n<")+"\n"))
 }
 
+// A front that laps its case is drawn over what it laps, edge by edge.
+func TestFrontsAreDrawnOverTheirCase(t *testing.T) {
+	p := piece(`units mm
+sheet ply { kind plywood ; thick 20 ; actual 20 }
+case base { of ply ; wide 400 ; high 300 ; deep 300
+  down { top roof ; across { side left ; drawer only { of ply ; front ply applied ; fit overlay 20 top 5 left 10 ; long 250 } ; side right } ; bottom floor }
+}
+`)
+	svg := string(draw.Elevations(p, p.Assemblies[0], nil)[0].SVG)
+	// 400 on 80 of paper, 1:5. The opening is 360 x 260; the front 390 x 285, from 10 beside the left and 15 below the top.
+	front := strings.Index(svg, `<rect class="wood" x="2" y="3" width="78" height="57"/>`)
+	if front < 0 || strings.LastIndex(svg, `class="wood"`) != front+len("<rect ") {
+		t.Errorf("the front is not drawn, or something over it:\n%s", svg)
+	}
+}
+
 // What is not known is not drawn.
 func TestNothingIsDrawnOfWhatIsNotKnown(t *testing.T) {
 	p := piece("frame leaf { across { stile left 2 ; space ; stile right 2 } }\n")

@@ -143,7 +143,8 @@ func (e *elevation) draw(marks []Mark) Drawing {
 		case *plan.Door:
 			e.door(n)
 		case *plan.Drawer:
-			e.opening(&n.Item, "drawer")
+			e.front(&n.Item, n.Edges)
+			e.name(&n.Item, n.Cell, "drawer")
 		case *plan.Space:
 			if n.Word == "open" {
 				e.opening(&n.Item, "open")
@@ -190,10 +191,17 @@ func (e *elevation) fromBehind() []plan.Node {
 			all = append(all, n)
 		}
 	}
-	slices.SortStableFunc(all, func(a, b plan.Node) int {
-		return cmp.Compare(plan.It(b).Cell[e.view.deep].From, plan.It(a).Cell[e.view.deep].From)
-	})
+	slices.SortStableFunc(all, func(a, b plan.Node) int { return cmp.Compare(e.farOff(b), e.farOff(a)) })
 	return all
+}
+
+// farOff is how far off a thing begins: what laps its case stands before it.
+func (e *elevation) farOff(n plan.Node) wood.Length {
+	from := plan.It(n).Cell[e.view.deep].From
+	if fit, _ := plan.FrontOf(n); fit != nil && fit.Kind.Is == "overlay" && e.view.deep == plan.Behind {
+		from--
+	}
+	return from
 }
 
 // member draws a stick or a board where its wood is seen.
@@ -312,30 +320,38 @@ func (e *elevation) opening(it *plan.Item, kind string) {
 	e.name(it, it.Cell, kind)
 }
 
-// door draws a leaf in its opening; its hinges are where the two dashed lines meet.
-func (e *elevation) door(d *plan.Door) {
-	x, y, w, h, ok := e.box(d.Cell)
-	if !ok {
+// front draws the opening of a door or a drawer, and before it its leaf or its front, which stands in by its
+// reveals, or out by its laps. It gives where that is; false in a section, or where it is not known.
+func (e *elevation) front(it *plan.Item, edges [4]plan.Edge) (x, y, w, h float64, ok bool) {
+	if x, y, w, h, ok = e.box(it.Cell); !ok {
 		return
 	}
 	e.rect("seen", x, y, w, h)
-	if !e.view.cut {
-		for s, edge := range d.Edges { // the leaf stands in by its reveals, or out by its laps
-			if !edge.Less.Known() {
-				continue
-			}
-			switch less := e.on(edge.Less.Length); plan.Side(s) {
-			case plan.Left:
-				x, w = x+less, w-less
-			case plan.Right:
-				w -= less
-			case plan.Upper:
-				y, h = y+less, h-less
-			case plan.Lower:
-				h -= less
-			}
+	if e.view.cut {
+		return 0, 0, 0, 0, false
+	}
+	for s, edge := range edges {
+		if !edge.Less.Known() {
+			continue
 		}
-		e.rect("wood", x, y, w, h)
+		switch less := e.on(edge.Less.Length); plan.Side(s) {
+		case plan.Left:
+			x, w = x+less, w-less
+		case plan.Right:
+			w -= less
+		case plan.Upper:
+			y, h = y+less, h-less
+		case plan.Lower:
+			h -= less
+		}
+	}
+	e.rect("wood", x, y, w, h)
+	return
+}
+
+// door draws a leaf; its hinges are where the two dashed lines meet.
+func (e *elevation) door(d *plan.Door) {
+	if x, y, w, h, ok := e.front(&d.Item, d.Edges); ok {
 		switch d.Hang.Is {
 		case "left":
 			e.path("hidden", false, x+w, y, x, y+h/2, x+w, y+h)
