@@ -51,6 +51,20 @@ func TestCompareAWholePiece(t *testing.T) {
 	golden(t).Assert(t, "compare", b.Bytes())
 }
 
+// Slats of a row that all change in one way are one change.
+func TestCompareARow(t *testing.T) {
+	text, err := os.ReadFile(filepath.Join("../../fixtures/projects/bed/sound.plan"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	more := strings.Replace(string(text), "thick 20 ; count 15", "thick 18 ; count 16", 1)
+	c := report.Compare(revision(t, "old.plan", string(text)), revision(t, "new.plan", more))
+	want := report.Change{Section: report.Parts, Name: "bed.lath", Was: "914 x 70 x 20 of ash, 15 of them", Is: "914 x 70 x 18 of ash, 16 of them"}
+	if len(c.Changes) != 1 || c.Changes[0] != want {
+		t.Errorf("got %v, want %v alone", c.Changes, want)
+	}
+}
+
 func TestMarkdownMarksNothingUp(t *testing.T) {
 	c := &report.Comparison{Changes: []report.Change{{Section: report.Parts, Name: "a|b*c", Was: "<i>", Is: "[x](y)\n# z"}}}
 	var b bytes.Buffer

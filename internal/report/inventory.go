@@ -34,6 +34,7 @@ func (s Section) String() string {
 type thing struct {
 	section Section
 	name    string
+	base    string // its name, before those of one name are told apart
 	is      string
 }
 
@@ -81,17 +82,46 @@ func takeInventory(p, tape *plan.Plan) []thing {
 	for _, f := range p.Fixes {
 		v.add(Fixings, f.A.Name+" to "+f.B.Name, v.describe(f))
 	}
-	return v.things
+	return folded(v.things)
+}
+
+// folded takes things of one name that are alike, as those of a row are, together.
+func folded(things []thing) []thing {
+	type named struct {
+		section Section
+		base    string
+	}
+	count, alike := map[named]int{}, map[named]bool{}
+	first := map[named]string{}
+	for _, t := range things {
+		k := named{t.section, t.base}
+		if count[k]++; count[k] == 1 {
+			first[k], alike[k] = t.is, true
+		}
+		alike[k] = alike[k] && t.is == first[k]
+	}
+	var all []thing
+	for _, t := range things {
+		k := named{t.section, t.base}
+		switch {
+		case !alike[k]:
+			all = append(all, t)
+		case t.name == t.base:
+			t.is = times(t.is, count[k])
+			all = append(all, t)
+		}
+	}
+	return all
 }
 
 // add lists a thing; the second of a name is told apart by its number.
 func (v *inventory) add(s Section, name, is string) {
-	key := s.String() + " " + name
+	base, key := name, s.String()+" "+name
 	v.names[key]++
 	if n := v.names[key]; n > 1 {
 		name = fmt.Sprintf("%s (%d)", name, n)
 	}
-	v.things = append(v.things, thing{s, name, strings.TrimSpace(is)})
+	v.things = append(v.things, thing{s, name, base, strings.TrimSpace(is)})
 }
 
 func addAll[T any](v *inventory, word string, all []*T) {
