@@ -34,7 +34,7 @@ func FrontOf(n Node) (*Fit, [4]Edge) {
 }
 
 // FrontsBeside ranges over the fronts at one side of a front that share some of its height, or of its
-// width, and stand in one plane with it. Where a size between them is not known there are none.
+// width, and stand in one plane with it. Where a size between them is not known there are none, and beside a lid.
 func FrontsBeside(n Node, side Side) iter.Seq[Beside] {
 	return func(yield func(Beside) bool) {
 		fit, edges := FrontOf(n)
