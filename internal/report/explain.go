@@ -25,7 +25,7 @@ func Explain(r *rules.Rule) string {
 	}
 	section("It finds this:", r.Bad)
 	section("Put right:", r.Good)
-	section("Looks like it, and is sound:", r.Sound)
+	section("Looks like it, and is not reported:", r.Sound)
 	var figures strings.Builder
 	for _, f := range r.Figures {
 		fmt.Fprintf(&figures, "%s %s: %s (%s: %s)\n", f.Name, amount(f), f.Why, f.Basis, f.Source)
