@@ -90,12 +90,12 @@ func (d *Door) Along(use *HardwareUse, edge Side) []Extent {
 		add(less(size, use.FromTop))
 	case use.Centred.On:
 		add(half(size))
-	case use.Hinge != nil && use.Hinge.High.Known() && n > 1 && n <= mostCuts:
+	case use.Hinge != nil && use.Hinge.Along().Known() && n > 1 && n <= mostCuts:
 		near, end := use.Ends, less(size, use.Ends)
 		if use.InLine.On && edge.Axis() == Across {
 			near, end = d.InsideRails()
 		}
-		first, last := addUp(near, half(use.Hinge.High)), less(end, half(use.Hinge.High))
+		first, last := addUp(near, half(use.Hinge.Along())), less(end, half(use.Hinge.Along()))
 		for i := range n {
 			if at := first; last.Known() && at.Known() {
 				at.Length += (last.Length - first.Length) * wood.Length(i) / wood.Length(n-1)

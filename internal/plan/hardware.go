@@ -19,6 +19,14 @@ type Hinge struct {
 	Pin               Pair // from the edge x from the face
 }
 
+// Along is how much of its edge a hinge takes: along its pin, or its bore.
+func (h *Hinge) Along() Length {
+	if h.High.How == Unknown && (h.Kind.Is == "cup" || h.Kind.Is == "barrel") {
+		return h.Bore
+	}
+	return h.High
+}
+
 // Covers is what a cup hinge overlays at stated settings.
 type Covers struct {
 	Cover, Rim, Plate Length

@@ -749,6 +749,9 @@ func (s *seat) fastener(f *Fastener, wide, thick Extent) {
 		through(CutBolt)
 		if insert := j.Insert.To; insert != nil {
 			own(CutInsert, insert.Long, insert.Thick)
+			if behind := or(j.Deep, beyond); behind.Known() && insert.Long.Known() && behind.Length > insert.Long.Length {
+				own(CutBolt, behind, size)
+			}
 			return
 		}
 		own(CutBolt, or(j.Deep, beyond), size)
@@ -762,6 +765,9 @@ func (s *seat) fastener(f *Fastener, wide, thick Extent) {
 		through(CutBolt)
 		if insert := j.Insert.To; insert != nil {
 			own(CutInsert, insert.Long, insert.Thick)
+			if behind := or(j.Deep, beyond); behind.Known() && insert.Long.Known() && behind.Length > insert.Long.Length {
+				own(CutBolt, behind, size)
+			}
 			return
 		}
 		own(CutBolt, j.Deep, size)

@@ -52,9 +52,18 @@ func (f *figures) force(format string, w plan.Figure) {
 
 func (f *figures) in(value, pound float64, inch, metric string) string {
 	if f.plan.Tape.Metric {
-		return plainNumber(value) + metric
+		return threeDigits(value) + metric
 	}
-	return plainNumber(value/pound) + inch
+	return threeDigits(value/pound) + inch
+}
+
+// threeDigits is as much as is known of a weight or a force that was converted.
+func threeDigits(v float64) string {
+	if v <= 0 {
+		return plainNumber(v)
+	}
+	unit := math.Pow(10, min(0, math.Floor(math.Log10(v))-2))
+	return plainNumber(math.Round(v/unit) * unit)
 }
 
 // plainNumber has three digits at most behind the point.

@@ -76,11 +76,11 @@ func alongLid(m *plan.Member, use *plan.HardwareUse, axis plan.Axis) []plan.Leng
 		return use.At
 	case use.Centred.On && size.Sized:
 		return []plan.Length{{Length: size.Size / 2, How: plan.Derived}}
-	case use.Hinge == nil || !use.Ends.Known() || !use.Hinge.High.Known() || !size.Sized || n < 2 || n > mostBoxes:
+	case use.Hinge == nil || !use.Ends.Known() || !use.Hinge.Along().Known() || !size.Sized || n < 2 || n > mostBoxes:
 		return nil
 	}
 	all := make([]plan.Length, n)
-	first := use.Ends.Length + use.Hinge.High.Length/2
+	first := use.Ends.Length + use.Hinge.Along().Length/2
 	for i := range all {
 		all[i] = plan.Length{Length: first + (size.Size-2*first)*wood.Length(i)/wood.Length(n-1), How: plan.Derived}
 	}
