@@ -49,7 +49,11 @@ frame leaf-frame x 2 {
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for d := range plan.AllOf[*plan.Door](p) {
+		for d := range p.Leaves() {
+			if d.Board != nil {
+				checkLidWide(pass, d)
+				continue
+			}
 			for axis := plan.Across; axis <= plan.Down; axis++ {
 				leaf, name, at := leafOn(d, axis)
 				if !leaf.Known() || !d.Size[axis].Known() || rebated(d, axis) || agree(p, leaf.Length, d.Size[axis].Length) {
@@ -81,6 +85,31 @@ frame leaf-frame x 2 {
 			}
 		}
 	},
+}
+
+// checkLidWide holds the width that a lid states against the place between its gaps, where both are bounded. Its length is
+// told as that of a board.
+func checkLidWide(pass *Pass, d *plan.Door) {
+	p, axis := pass.Plan, plan.Down
+	if d.Board.Grain != plan.Across {
+		axis = plan.Across
+	}
+	near, far, cell := d.Edges[axis*2], d.Edges[axis*2+1], d.Cell[axis]
+	if !near.Less.Known() || !far.Less.Known() || !cell.Sized || !d.Size[axis].Known() || d.Board.Over != nil || !closed(&d.Item) ||
+		plan.Neighbour(d, near.Side) == nil || plan.Neighbour(d, far.Side) == nil {
+		return
+	}
+	paper := p.Paper().Start(cell.Size, "clear").Minus(near.Less.Length, edgeOf(near, d.Hang.Is)).Minus(far.Less.Length, edgeOf(far, d.Hang.Is)).Equals("needed here")
+	wants := paper.Result()
+	if agree(p, d.Size[axis].Length, wants) {
+		return
+	}
+	pass.Report(diag.Finding{
+		Subject: plan.PathOf(d), Span: d.Span,
+		Message: fmt.Sprintf("%s is %s wide but must be %s", titled(&d.Item), exact(p, d.Size[axis].Length), exact(p, wants)),
+		Working: paper.Versus(d.Size[axis].Length, "it is").Working(),
+		Fixes:   []diag.Fix{{Title: fmt.Sprintf("make it %s wide, or its gaps wider or narrower", p.Show(wants))}},
+	})
 }
 
 // rebated reports whether a leaf laps the one that it meets, so that it is wider than its share.

@@ -127,6 +127,7 @@ func checkLongs(pass *Pass, belongs func(m *plan.Member, kind string) bool, betw
 			paper := room(p, m, m.Grain, between)
 			addEnds(paper, m)
 			addOver(paper, m)
+			addGaps(paper, m)
 			paper.Equals("needed")
 			f := diag.Finding{
 				Subject: plan.PathOf(said.thing),
@@ -181,6 +182,19 @@ func again(seen map[saying]bool, at diag.Span, in *plan.Assembly) bool {
 func addOver(paper *plan.Paper, m *plan.Member) {
 	if o := m.Over; o != nil && m.Grain == plan.Across && o.Ends.Known() {
 		paper.Plus(o.Ends.Length, "over the left end").Plus(o.Ends.Length, "over the right end")
+	}
+}
+
+// addGaps takes off the gaps of a lid at both of its ends.
+func addGaps(paper *plan.Paper, m *plan.Member) {
+	if m.Lid == nil {
+		return
+	}
+	axis := min(m.Grain, plan.Down) // of the lid as it is seen from above
+	for _, e := range []plan.Edge{m.Lid.Edges[axis*2], m.Lid.Edges[axis*2+1]} {
+		if e.Less.Length != 0 {
+			paper.Minus(e.Less.Length, edgeOf(e, m.Lid.Hang.Is))
+		}
 	}
 }
 
