@@ -6,6 +6,7 @@ import (
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
+	"plancheck/internal/wood"
 )
 
 var lidBackCatches = &Rule{
@@ -52,10 +53,7 @@ case chest {
 					continue
 				}
 				behind := d.Board.Over.Back.Length + pin.Out // the pin, behind the chest
-				stops := 0.0
-				if behind >= 0 {
-					stops = 90 + math.Asin(min(1, float64(behind)/float64(-pin.Out)))*180/math.Pi
-				}
+				stops := backStops(-pin.Out, behind)
 				if opens.Value <= stops+0.5 {
 					continue
 				}
@@ -80,4 +78,13 @@ case chest {
 			}
 		}
 	},
+}
+
+// backStops is at how many degrees what a lid stands out behind its pin meets the back of the chest, where the pin stands
+// so far behind that and level with the underside of the lid.
+func backStops(out, behind wood.Length) float64 {
+	if behind < 0 {
+		return 0
+	}
+	return 90 + math.Asin(min(1, float64(behind)/float64(out)))*180/math.Pi
 }

@@ -134,3 +134,31 @@ func TestLapsTurnAsSimulated(t *testing.T) {
 		}
 	})
 }
+
+// TestLidsMeetTheirBackAsSimulated turns what a lid stands out behind its pin step by step, until a point of it is in the
+// chest: in front of its back and below the lid.
+func TestLidsMeetTheirBackAsSimulated(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		thick := rapid.Float64Range(0.5, 1.25).Draw(t, "thick")
+		out := rapid.Float64Range(0.1, 2).Draw(t, "out")
+		behind := rapid.Float64Range(0.001, 0.95).Draw(t, "behind") * out
+		s := swingIn(18, thick, -thick, -out, 0)
+		back := s.Thick + wood.Micrometre
+		meets := 180.0
+		const steps, along = 3600, 40
+	turning:
+		for step := range steps {
+			turned := 180 * float64(step) / steps
+			for i := range along + 1 {
+				x, y := s.Corner(-s.Out*wood.Length(i)/along, s.Thick, turned)
+				if y > back && x > -s.Out+wood.Length(behind*float64(wood.Inch)) {
+					meets = turned
+					break turning
+				}
+			}
+		}
+		if worked := backStops(-s.Out, wood.Length(behind*float64(wood.Inch))); math.Abs(worked-meets) > 0.2 {
+			t.Errorf("%.2f worked out, %.2f by turning it: out %.3f, behind %.3f", worked, meets, out, behind)
+		}
+	})
+}
