@@ -61,7 +61,8 @@ case cupboard {
 `
 }
 
-// A door of which nothing is said is taken to open to a right angle, or nearly, in degrees.
+// A door of which nothing is said is taken to open to a right angle. So far short of that, or past it of what is said, does no
+// harm, and where handles sit is not known so well: common practice, no source.
 const (
 	rightAngle = 90
 	shortOfIt  = 5
@@ -77,7 +78,8 @@ func checkOpens(pass *Pass, said *onePer[diag.Span], l *opening, in []standsBy) 
 		opens = min(rightAngle, d.OpensTo().Or(rightAngle))
 	}
 	stop, ok := l.stops(opens, in)
-	if !ok || opens-stop.degrees < 1 || !stated && opens-stop.degrees < shortOfIt {
+	short := opens - stop.degrees
+	if !ok || short < 1 || short < shortOfIt && (!stated || stop.degrees >= rightAngle) {
 		return
 	}
 	to := math.Floor(stop.degrees)
