@@ -20,6 +20,7 @@ var All = []*Rule{
 	breaksThrough,
 	bridleDepths,
 	buttPastBack,
+	buttOverhangs,
 	buttShort,
 	buttonLetsGo,
 	canTipOver,
