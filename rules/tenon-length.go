@@ -18,6 +18,10 @@ var (
 		Name: "thicknesses", Why: "how many times its own thickness a tenon is long at least", Basis: Practice,
 		Source: "three times, so that the glued cheeks are larger than the tenon's root", Dim: lang.Plain, Number: 3,
 	}
+	tenonIntoMate = &Figure{
+		Name: "into-mate", Why: "what part of its mate's width is enough for a tenon of an inch and more, however thick it is", Basis: Practice,
+		Source: "two thirds", Dim: lang.Plain, Number: 2. / 3,
+	}
 	stubLongest = &Figure{
 		Name: "stub", Why: "below which length a tenon counts as a stub, which a glued panel may replace", Basis: Practice,
 		Source: "three quarters of an inch (19 mm)", Dim: lang.Length, Length: 3 * wood.Inch / 4, Metric: 19 * wood.Millimetre,
@@ -30,13 +34,14 @@ var tenonLength = &Rule{
 	Doc: `A frame is pulled out of square by its own weight at each opening, and a short tenon has little glued cheek to hold
 against it: the joint works loose. In trials of chair joints those with longer and wider tenons were the stronger.
 
-Make it an inch (25 mm) or three times its thickness, whichever is more; where its mate is too narrow for that, as long as
-a mortise in it may be deep. A stub of less than 3/4 serves where a panel of sheet stock, glued all round, keeps the frame square.
+Make it an inch (25 mm) or three times its thickness, whichever is more, but no more than two thirds of its mate for its thickness alone; where
+its mate is too narrow for an inch, as long as a mortise in it may be deep. A stub of less than 3/4 serves where a panel of sheet stock, glued all round, keeps the frame square.
 The rule looks at the sticks by which a frame stands square, not at slats and muntins that fill it, and lets tenons be that meet others in a
-post, where there is no room for longer ones: mitre their tips, and they may be as long.`,
+post, where there is no room for longer ones: mitre their tips, and they may be as long. It does not judge how
+hard the frame is racked.`,
 	Sources: `Longer and wider tenons are stronger: Kasal et al., BioResources (chair joints of 30-50 mm); best at 40 long and 35 wide:
-Liu et al., Forests 15(9):1612, 2024. The least length and three times the thickness are common practice, no source.`,
-	Sound: `A tenon of just an inch and three times its thickness; slats in short tenons; a stub beside a glued sheet; a through tenon in
+Liu et al., Forests 15(9):1612, 2024. The least length, three times the thickness and two thirds of the mate are common practice, no source.`,
+	Sound: `A tenon of just an inch and three times its thickness; a thick one that goes two thirds into its post; slats in short tenons; a stub beside a glued sheet; a through tenon in
 a thin post; aprons that meet in a slender leg.`,
 	Bad: `frame leaf {
   wide 18 ; high 24 ; thick 3/4
@@ -50,7 +55,7 @@ a thin post; aprons that meet in a slender leg.`,
   across { stile left 2 1/4 ; down { rail head 2 1/4 ; space ; rail foot 3 } ; stile right 2 1/4 }
 }
 `,
-	Figures: []*Figure{tenonShortest, tenonThicknesses, stubLongest},
+	Figures: []*Figure{tenonShortest, tenonThicknesses, tenonIntoMate, stubLongest},
 	Check: func(pass *Pass) {
 		p := pass.Plan
 		for t := range tenons(p) {
@@ -70,6 +75,11 @@ a thin post; aprons that meet in a slender leg.`,
 				}
 			}
 			if mate := t.MateSize(); mate.Known() {
+				enough := max(p.Tape.Floor(fraction(mate.Length, pass.Number(tenonIntoMate, t.subject))), pass.Length(tenonShortest, t.subject))
+				if wood.Under(enough, least) {
+					least = enough
+					paper = p.Paper().Start(enough, fmt.Sprintf("enough in %s, %s wide", called(&t.Mates[0].Item), p.Show(mate.Length)))
+				}
 				deepest := min(fraction(mate.Length, mortiseDeepest.Number), mate.Length-pass.Length(mortiseWall, t.subject))
 				if room := p.Tape.Floor(deepest - p.Relief()); wood.Under(room, least) {
 					least = room

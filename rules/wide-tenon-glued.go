@@ -22,7 +22,8 @@ not. What the tenon wants to move and cannot, it takes out of the glue, then of 
 
 Make two tenons of a wide one, with a haunch between ("count 2 apart 1 1/2"); or glue the middle alone ("glue centre"), or peg it
 dry ("dry"). From the day it is glued to the season that moves it most, up to 1/32 is given by wood and glue; above that is a warning, and
-above 1/16 an error. A tenon whose mate moves the same way, as a shelf's in the side of a case, may be as wide as it likes.`,
+above 1/16 an error. Up to 4 (100 mm) the trade glues tenons whole, and the rule speaks one step milder. A tenon whose mate moves the same way, as
+a shelf's in the side of a case, may be as wide as it likes. It does not judge the creep of the glue, nor how slowly the joint takes up moisture.`,
 	Sources: movementSource + `
 Twin tenons for wide rails: W. Fairham, Woodwork Joints; W. Noyes, Handwork in Wood, 1910, joint no. 41. The limits are common practice, no source.`,
 	Sound: `A tenon of 4 glued full that moves less than 1/32; one of 6 that is glued in the middle, one that is dry, two of 2 with
@@ -80,11 +81,22 @@ func checkHeldTenon(pass *Pass, t tenon, wide plan.Length, f *diag.Finding) {
 		return
 	}
 	f.Severity = severity
+	if !wood.Over(wide.Length, pass.Length(tenonWidest, t.subject)) { // the trade glues such tenons
+		f.Severity = milder(severity)
+	}
 	f.Message = fmt.Sprintf("the tenon of %s, %s wide, moves %s, and is glued across its whole width", titled(&t.of.Item), p.ShowSaid(wide), exact(p, moved))
 	paper := p.Paper().Start(wide.Length, "width of the tenon")
 	moves(paper, wide.Length, of, m)
 	f.Working = paper.Equals("it would be").Start(moved, "it moves").Versus(pass.Length(heldGives, t.subject), "what wood and glue give").Working()
 	f.Notes = fromMemory(of, m)
+}
+
+// milder is one step less severe.
+func milder(s diag.Severity) diag.Severity {
+	if s == diag.Error {
+		return diag.Warning
+	}
+	return diag.Advice
 }
 
 // crosses reports whether a tenon's width, so wide, lies along the grain of what it goes into, which
