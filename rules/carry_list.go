@@ -43,6 +43,9 @@ func CarryList(p *plan.Plan) []*ToCarry {
 			if c.in != nil {
 				t.Count *= pieces[c.in]
 			}
+			if c.in != nil && c.in != a {
+				t.Called += " of " + plan.PathOf(c.in)
+			}
 			if c.sized {
 				t.Size = []wood.Length{c.size[2], c.size[1], c.size[0]}
 			}
