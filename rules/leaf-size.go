@@ -15,7 +15,8 @@ var leafSize = &Rule{
 reveals were changed binds in its opening, or shows a gap on one side.
 
 A leaf is its opening less one reveal at each side where a member stands, half of one between two doors, and what an overlay laps
-is added. A frame that states no size takes it from the first opening that it fills; the others are held against it here.
+is added. A frame that states no size takes it from the first opening that it fills; the others are held against it here, and so is
+the width of a lid against its place less its gaps.
 
 Change the opening, the reveals or the leaf; or draw the second leaf by itself, as a pattern that takes its width.`,
 	Sources: `The sum is arithmetic.`,
