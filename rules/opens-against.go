@@ -77,6 +77,9 @@ func checkOpens(pass *Pass, said *onePer[diag.Span], l *opening, in []standsBy) 
 	case !stated:
 		opens = min(rightAngle, d.OpensTo().Or(rightAngle))
 	}
+	if opens <= 0 || opens > 360 {
+		return
+	}
 	stop, ok := l.stops(opens, in)
 	short := opens - stop.degrees
 	if !ok || short < 1 || short < shortOfIt && (!stated || stop.degrees >= rightAngle) {
