@@ -316,6 +316,9 @@ func (l *hardwareLister) stay(use *plan.HardwareUse, place HardwarePlace, d *pla
 	place.Count, place.What = n, "point on the leaf"
 	place.Marks = []HardwareMark{{At: s.Lid, From: "pin"}}
 	if hung, turns := d.Hung(); turns && s.Lid.Known() {
+		if d.Board != nil && hung == plan.Upper { // a lid is told as it is seen from above
+			hung = plan.Back
+		}
 		for _, hinge := range d.Hinges {
 			if pin, known := d.Pin(hinge); known {
 				at := plan.Length{Length: s.Lid.Length - pin.Out, How: plan.Derived}
