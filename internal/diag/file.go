@@ -38,10 +38,7 @@ func NewFile(name, text string) *File {
 func (f *File) markLine(end int) {
 	at, column := int(f.lines[len(f.lines)-1]), 0
 	for end-at > stride {
-		next := at + stride
-		for back := 0; back < utf8.UTFMax-1 && !utf8.RuneStart(f.Text[next]); back++ {
-			next--
-		}
+		next := wholeRunes(f.Text, at+stride)
 		column += utf8.RuneCountInString(f.Text[at:next])
 		f.marks = append(f.marks, mark{int32(next), int32(column)})
 		at = next
@@ -58,6 +55,16 @@ func (f *File) Position(offset int) (line, column int) {
 		from = f.marks[i-1]
 	}
 	return line, int(from.column) + utf8.RuneCountInString(f.Text[from.offset:offset]) + 1
+}
+
+// wholeRunes is the last place up to at that is within no code point.
+func wholeRunes(text string, at int) int {
+	for back := 1; back < utf8.UTFMax && !utf8.RuneStart(text[at-back+1]); back++ {
+		if _, size := utf8.DecodeRuneInString(text[at-back:]); size > back {
+			return at - back
+		}
+	}
+	return at
 }
 
 // Line is the text of a line, counted from 1, without its end; "" beyond the file.

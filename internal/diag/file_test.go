@@ -27,6 +27,19 @@ func TestPositionCountsCharacters(t *testing.T) {
 	})
 }
 
+// A byte that belongs to no code point stands where marks are set, behind one of four bytes.
+func TestPositionBehindStrayBytes(t *testing.T) {
+	for before := 4085; before <= 4100; before++ {
+		text := strings.Repeat("b", before) + "\U0001fab5" + strings.Repeat("\x9f", 20)
+		f := diag.NewFile("a.plan", text)
+		for at := range len(text) {
+			if _, column := f.Position(at); column != utf8.RuneCountInString(text[:at])+1 {
+				t.Fatalf("after %d letters, byte %d is in column %d, want %d", before, at, column, utf8.RuneCountInString(text[:at])+1)
+			}
+		}
+	}
+}
+
 // A text without line ends and with a place at every word takes no longer for its length.
 func TestPositionInOneLongLine(t *testing.T) {
 	f := diag.NewFile("a.plan", strings.Repeat("½ a;", 4<<20))
