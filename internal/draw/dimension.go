@@ -47,6 +47,9 @@ func (s *sheet) dimension(ticks []tick, line, from float64, upright bool) {
 		room := ticks[i+1].at - t.at
 		away := -off // between what is measured and the line
 		if wide(t.size)+0.6 > room {
+			if i >= 2 && ticks[i-2].size == t.size {
+				continue // in a row, which alternates, the strokes go on without the texts
+			}
 			// Texts that do not fit stand beyond the line, every other one farther out.
 			away = off + float64(crowded%2)*sign(off)*(letterHigh+0.4)
 			crowded++

@@ -83,8 +83,9 @@ type elevation struct {
 	of    *plan.Assembly
 	view  view
 	scale float64
-	plane wood.Length // where it is cut through, from its left
-	told  []string    // what stands in it, in words
+	plane wood.Length     // where it is cut through, from its left
+	told  []string        // what stands in it, in words
+	named map[[2]int]bool // where names stand, in squares as high as a letter
 }
 
 func newElevation(p *plan.Plan, a *plan.Assembly, v view) *elevation {
@@ -92,7 +93,7 @@ func newElevation(p *plan.Plan, a *plan.Assembly, v view) *elevation {
 	if !w.Known() || !h.Known() || w.Length <= 0 || h.Length <= 0 {
 		return nil
 	}
-	e := &elevation{sheet: newSheet(), plan: p, of: a, view: v, scale: scaleFor(p, w.Length.Millimetres(), h.Length.Millimetres(), drawnWide, drawnHigh)}
+	e := &elevation{sheet: newSheet(), plan: p, of: a, view: v, scale: scaleFor(p, w.Length.Millimetres(), h.Length.Millimetres(), drawnWide, drawnHigh), named: make(map[[2]int]bool)}
 	if v.cut {
 		e.plane = cutAt(a)
 	}
@@ -154,7 +155,7 @@ func (e *elevation) draw(marks []Mark) Drawing {
 		}
 	}
 	e.cuts()
-	for _, n := range shown { // over the wood that hides it
+	for _, n := range slices.Backward(shown) { // over the wood that hides it, the names of what is nearest first
 		switch n := n.(type) {
 		case *plan.Panel:
 			e.edges(n)
@@ -249,14 +250,32 @@ func (e *elevation) name(it *plan.Item, at plan.Box, kind string) {
 	}
 	size := func(a plan.Axis) string { return sized(e.plan, at[a].Size) }
 	e.told = append(e.told, fmt.Sprintf("%s %s, %s x %s", kind, name, size(e.view.right), size(plan.Down)))
-	switch long := max(w, h); {
-	case wide(name) > long:
-		// there is no room, and the list of parts has it
-	case w >= h || wide(name) <= w:
-		e.text("name", x+w/2, y+h/2, false, name)
-	default:
-		e.text("name", x+w/2, y+h/2, true, name)
+	upright := w < h && wide(name) > w
+	if wide(name) <= max(w, h) && e.free(x+w/2, y+h/2, wide(name), upright) {
+		e.text("name", x+w/2, y+h/2, upright, name)
+	} // else there is no room, and the list of parts has it
+}
+
+// free reports whether no name stands yet where one of that length is to have its middle, and takes the place.
+func (e *elevation) free(x, y, long float64, upright bool) bool {
+	w, h := long, letterHigh
+	if upright {
+		w, h = h, w
 	}
+	square := func(at float64) int { return int(math.Floor(at / letterHigh)) }
+	var squares [][2]int
+	for i := square(x - w/2); i <= square(x+w/2); i++ {
+		for j := square(y - h/2); j <= square(y+h/2); j++ {
+			if e.named[[2]int{i, j}] {
+				return false
+			}
+			squares = append(squares, [2]int{i, j})
+		}
+	}
+	for _, s := range squares {
+		e.named[s] = true
+	}
+	return true
 }
 
 // panel draws what shows of a panel, its edges in the grooves, and which way its grain runs.
