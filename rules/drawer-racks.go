@@ -5,6 +5,7 @@ import (
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
+	"plancheck/internal/wood"
 	"plancheck/lang"
 )
 
@@ -36,6 +37,7 @@ runner oak ; stop`),
 	Figures: []*Figure{racksWide, racksAdvice},
 	Check: func(pass *Pass) {
 		p := pass.Plan
+		var racks onePer[stacked]
 		for d := range plan.AllOf[*plan.Drawer](p) {
 			wide, deep := d.Box[plan.Across], d.Box[plan.Behind]
 			if !onRunners(d) || !wide.Known() || !deep.Known() || deep.Length <= 0 {
@@ -57,7 +59,14 @@ runner oak ; stop`),
 			if times <= most {
 				f.Severity = diag.Advice
 			}
-			pass.Report(f)
+			racks.add(stacked{d.Parent, wide.Length, deep.Length}, f)
 		}
+		racks.report(pass)
 	},
+}
+
+// stacked are the drawers of one list that are of one size over the sides: one mistake makes them all jam.
+type stacked struct {
+	in         *plan.List
+	wide, deep wood.Length
 }

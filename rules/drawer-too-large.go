@@ -49,21 +49,29 @@ case chest {
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
+		var large onePer[drawerAt]
 		for d := range plan.AllOf[*plan.Drawer](p) {
 			for axis, said := range []plan.Length{d.Wide, d.High, inDepth(d)} {
 				opening := d.Cell[axis]
 				if !said.Known() || !opening.Sized || !wood.Over(said.Length, opening.Size+p.Tape.Tolerance()) {
 					continue
 				}
-				pass.Report(diag.Finding{
+				much := [...]string{"wide", "high", "deep"}[axis]
+				less := fmt.Sprintf("make it %s less %s", p.Show(upTo(p, said.Length-opening.Size)), much)
+				if plan.Axis(axis) == plan.Behind && d.Slide.Said() {
+					less += ", on slides that are as much shorter"
+				}
+				f := diag.Finding{
 					Subject: plan.PathOf(d),
 					Span:    standing(d.Name.Span, said.Span),
-					Message: fmt.Sprintf("%s is %s %s, but its opening only %s", titled(&d.Item), exact(p, said.Length),
-						[...]string{"wide", "high", "deep"}[axis], exact(p, opening.Size)),
+					Message: fmt.Sprintf("%s is %s %s, but its opening only %s", titled(&d.Item), exact(p, said.Length), much, exact(p, opening.Size)),
 					Working: room(p, d, plan.Axis(axis), "opening").Versus(said.Length, "it is").Working(),
-				})
+					Fixes:   []diag.Fix{{Title: less}},
+				}
+				large.add(drawerAt{span: f.Span, build: d.In.Build, is: said.Length, wants: opening.Size}, f)
 			}
 		}
+		large.report(pass)
 	},
 }
 

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
 	"plancheck/internal/diag"
 	"plancheck/internal/plan"
@@ -15,7 +16,8 @@ var grainUnsaid = &Rule{
 the direction that nobody expects; as often as not the two figures were swapped.
 
 The side of a case stands with its grain upright, and its ends are above and below. Between the front and the back of a chest or
-a box that is seldom meant: such a side moves against boards that run level, and has no end to be dovetailed to them. Say "grain behind".
+a box that is seldom meant: such a side moves against boards that run level, and has no end to be dovetailed to them. Say "grain behind". The same goes for sides that run through, where the front and the back are dovetailed
+or fingered to them; with other joints the rule lets such sides be.
 
 Swap them: "size 14 x 9 x 3/4". Where the grain does run the short way, say "grain" in the part, and the advice is gone. A part
 that is glued up of several boards says so with "boards", and is taken as meant.`,
@@ -51,13 +53,13 @@ part lid { of cherry ; size 14 x 9 x 3/4 }
 			pass.Report(f)
 		}
 		for m := range p.Members() {
-			if m.Word != "side" || m.GrainSaid.Is != "" || m.Part.To != nil || m.Grain != plan.Down || !betweenFronts(m) {
+			if m.Word != "side" || m.GrainSaid.Is != "" || m.Part.To != nil || m.Grain != plan.Down || !betweenFronts(m) && !besideFronts(m) {
 				continue
 			}
 			f := diag.Finding{
 				Subject: plan.PathOf(m),
 				Span:    m.Name.Span,
-				Message: fmt.Sprintf("the grain of %s runs upright, so that none of its ends meets the boards before and behind it: is that meant?", titled(&m.Item)),
+				Message: fmt.Sprintf("the grain of %s runs upright, so that none of its ends meets the front and the back: is that meant?", titled(&m.Item)),
 				Fixes:   []diag.Fix{{Title: "say `grain behind`, so that its ends are joined to them"}, {Title: "say `grain down` where it is meant"}},
 			}
 			pass.Report(f)
@@ -73,12 +75,39 @@ func betweenFronts(m *plan.Member) bool {
 		return false
 	}
 	for _, i := range []int{row.Index - 1, row.Index + 1} {
-		if i < 0 || i >= len(row.Parent.Items) {
-			return false
-		}
-		if mate, ok := row.Parent.Items[i].(*plan.Member); !ok || mate.Word != "front" {
+		if i < 0 || i >= len(row.Parent.Items) || !isFront(row.Parent.Items[i]) {
 			return false
 		}
 	}
 	return true
+}
+
+// besideFronts reports whether a board of solid wood stands beside the front or the back of a chest or a box, which is
+// dovetailed or fingered to it: such joints are cut in end grain on both sides.
+func besideFronts(m *plan.Member) bool {
+	if of := m.Of.Material.To; of == nil || of.Kind != plan.Solid {
+		return false
+	}
+	for _, side := range []plan.Side{plan.Left, plan.Right} {
+		row, ok := plan.Neighbour(m, side).(*plan.List)
+		if !ok || row.Axis != plan.Behind {
+			continue
+		}
+		for _, n := range row.Items {
+			if !isFront(n) {
+				continue
+			}
+			for _, e := range n.(*plan.Member).Ends {
+				if e != nil && e.Joint != nil && (e.Joint.Kind.Is == plan.Dovetail || e.Joint.Kind.Is == plan.BoxJoint) && slices.Contains(e.Mates, m) {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+func isFront(n plan.Node) bool {
+	m, ok := n.(*plan.Member)
+	return ok && m.Word == "front"
 }

@@ -137,9 +137,10 @@ func (c *cutter) mates(e *End, k cutting, deep Extent, at Box, purpose Purpose) 
 	for i, m := range e.Mates {
 		by := e.by(i)
 		l := c.lieOf(m).blank
-		box := l.inBlank(by.inside(at))
+		place := by.inside(at)
+		box := l.inBlank(place)
 		f := l.face(by.inner(e.Side.Opposite()))
-		if len(e.Mates) > 1 && !l.reaches(box, f.Dimension()) {
+		if len(e.Mates) > 1 && (!l.reaches(box, f.Dimension()) || m.tenonAt(place[m.Grain])) {
 			continue
 		}
 		cut := c.place(m, by, k, box, purpose)
@@ -147,6 +148,18 @@ func (c *cutter) mates(e *End, k cutting, deep Extent, at Box, purpose Purpose) 
 			cut.At[f.Dimension()] = cut.In.fromFace(f, deep)
 		}
 	}
+}
+
+// tenonAt reports whether a stretch along a member lies in one of its tenons, beyond its shoulders: what is cut there is
+// cut into the member's mate.
+func (m *Member) tenonAt(at Extent) bool {
+	for _, e := range m.Ends {
+		if e == nil || e.Joint == nil || e.Joint.Kind.Is != Tenon {
+			return false
+		}
+	}
+	cell := m.Cell[m.Grain]
+	return at.Known() && cell.Known() && !shared(at, cell)
 }
 
 // by is the way to one of an end's mates.
