@@ -155,7 +155,8 @@ func (e *elevation) draw(marks []Mark) Drawing {
 		}
 	}
 	e.cuts()
-	for _, n := range slices.Backward(shown) { // over the wood that hides it, the names of what is nearest first
+	slices.SortStableFunc(shown, func(a, b plan.Node) int { return cmp.Compare(e.farOff(a), e.farOff(b)) })
+	for _, n := range shown { // over the wood that hides it, what is nearest first
 		switch n := n.(type) {
 		case *plan.Panel:
 			e.edges(n)
