@@ -145,7 +145,7 @@ func bearing(p *plan.Plan) iter.Seq[bearer] {
 			if !of.laden() {
 				of.holds = stood[m]
 			}
-			if m.Parent != nil && m.Word == "shelf" && !of.laden() {
+			if m.Parent != nil && m.Word == "shelf" && !of.laden() && !underDrawers(m) {
 				of.said, of.holds = m.In.Load, booksOf(m.In.Holds)
 				if use := m.In.Use; use.Is == "shelves" || use.Is == "kitchen" {
 					of.use = use
@@ -176,6 +176,21 @@ func bearing(p *plan.Plan) iter.Seq[bearer] {
 }
 
 func (b *bearer) laden() bool { return b.said != nil || len(b.holds) > 0 || b.use.Is != "" }
+
+// underDrawers reports whether nothing but drawers stands on a board: what the shelves of its piece carry does not lie on it.
+func underDrawers(m *plan.Member) bool {
+	drawers := false
+	for _, n := range against(m, plan.Upper) {
+		switch n.(type) {
+		case *plan.Drawer:
+			drawers = true
+		case *plan.Member:
+		default:
+			return false
+		}
+	}
+	return drawers
+}
 
 // booksIn are the books of what something holds.
 func booksIn(holds []*plan.Holds) (books []*plan.Holds) {

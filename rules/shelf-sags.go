@@ -45,7 +45,7 @@ a shelf that is glued into its housings does a little better. What the shelf wei
 
 Make it thicker, let a divider carry it, or glue a rail on edge under its front. The rule is silent where the plan does not tell what carries it: where a
 rail or a cleat runs along it or a back is fastened along it, where nothing is drawn under it, where something stands on it between what carries it, where one end is
-free, and of a frame that lies flat. How strong it is, and where it breaks, is not judged: that is for a standard, the local code or an engineer.`,
+free, and of a frame that lies flat. What a whole piece holds or carries does not lie on a board on which drawers alone stand. How strong it is, and where it breaks, is not judged: that is for a standard, the local code or an engineer.`,
 	Sources: `The formula: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, 2010, equation 9-2, with Table 9-1; it gives back the longest
 shelves that the Architectural Woodwork Standards print on p. 279. Stiffness of woods and sheets: Wood Handbook, Tables 5-3a, 5-1 and 12-1. The
 loads and limits as the figures say.`,

@@ -9,10 +9,10 @@ import (
 
 func useWords() []Word {
 	return []Word{
-		loadWord(InAssembly, "what each shelf that is drawn in it carries, spread evenly: on its area, or along its length", "40psf in `kind shelves`, 15psf in `kind kitchen`", func(owner any) **Load { return &owner.(*Assembly).Load }),
+		loadWord(InAssembly, "what each shelf that is drawn in it carries, save under drawers, spread evenly: on its area, or along its length", "40psf in `kind shelves`, 15psf in `kind kitchen`", func(owner any) **Load { return &owner.(*Assembly).Load }),
 		loadWord(InMember, "what lies on it, spread evenly: on its area, or along its length", "", func(owner any) **Load { return &memberOf(owner).Load }),
 		loadWord(InDrawer, "what lies on its bottom", "15psf", func(owner any) **Load { return &owner.(*Drawer).Load }),
-		holdsWord(InAssembly, "what it is for; books whose weight is not said stand on each shelf that is drawn in it", func(owner any) *[]*Holds { return &owner.(*Assembly).Holds }),
+		holdsWord(InAssembly, "what it is for; books whose weight is not said stand on each shelf that is drawn in it, save under drawers", func(owner any) *[]*Holds { return &owner.(*Assembly).Holds }),
 		holdsWord(InMember, "what lies or stands on it", func(owner any) *[]*Holds { return &memberOf(owner).Holds }),
 		holdsWord(InSpace, "what stands, hangs or lies in it; books stand on the board under it", func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
 		holdsWord(InDrawer, "what lies in it", func(owner any) *[]*Holds { return &owner.(*Drawer).Holds }),
