@@ -77,8 +77,11 @@ func SwingOf(p *plan.Plan, d *plan.Door) (Drawing, bool) {
 			front := n.cutShort(swing.Wide / 3)
 			outline("cut", 0, front...)
 			x, y := at((front[0][0]+front[1][0])/2, front[2][1], 0)
-			s.text("name", x, y-3, false, plan.It(n.of).Called())
+			s.text("name", x, y-3, false, n.named)
 		}
+	}
+	if len(d.Handles) > 0 {
+		passes = append(passes, "is drawn without its handle")
 	}
 
 	title := plan.PathOf(d) + ", opening, from above"

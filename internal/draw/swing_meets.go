@@ -14,9 +14,10 @@ import (
 // from its face.
 type corner [2]wood.Length
 
-// near is something beside a door that opens: the member beside an inset one, or the next front.
+// near is something beside a door that opens: the member beside an inset one, the next front, or a wall.
 type near struct {
-	of    plan.Node
+	of    plan.Node // nil of a wall
+	named string
 	shape []corner
 	edge  wood.Length // of it that faces the leaf
 	// How near the leaf comes to it, and how far it is open by then; meets where it comes no further.
@@ -32,7 +33,7 @@ const turns = 240
 // that is rounded, or meets its partner aslant, is not looked at.
 func beside(d *plan.Door, s plan.Swing) []near {
 	var all []near
-	add := func(of plan.Node, side plan.Side, apart, wide, from, thick wood.Length) {
+	add := func(of plan.Node, named string, side plan.Side, apart, wide, from, thick wood.Length) {
 		if side == s.Hinge && d.Rounded.On || side != s.Hinge && d.Meeting.Is != "" && d.Meeting.Is != "square" {
 			return
 		}
@@ -42,7 +43,7 @@ func beside(d *plan.Door, s plan.Swing) []near {
 			a, b = -apart-wide, -apart
 			edge = b
 		}
-		n := near{of: of, edge: edge, shape: []corner{{a, from}, {b, from}, {b, from + thick}, {a, from + thick}}}
+		n := near{of: of, named: named, edge: edge, shape: []corner{{a, from}, {b, from}, {b, from + thick}, {a, from + thick}}}
 		if n.turn(d, s); n.meets || n.least > 0 { // else it turns away from what it laps
 			all = append(all, n)
 		}
@@ -57,7 +58,7 @@ func beside(d *plan.Door, s plan.Swing) []near {
 			if d.Fit.Kind.Is == "overlay" { // it stands behind the leaf
 				from = s.Thick
 			}
-			add(m, side, gap, m.Cell[plan.Across].Size, from, thick)
+			add(m, m.Called(), side, gap, m.Cell[plan.Across].Size, from, thick)
 		}
 		for b := range plan.FrontsBeside(d, side) {
 			wide, thick := sizeOfFront(b.Front)
@@ -65,12 +66,26 @@ func beside(d *plan.Door, s plan.Swing) []near {
 				break // what stands between is nearer
 			}
 			if wide.Known() && thick.Known() {
-				add(b.Front, side, b.Apart, wide.Length, 0, thick.Length)
+				add(b.Front, plan.It(b.Front).Called(), side, b.Apart, wide.Length, 0, thick.Length)
 				break
 			}
 		}
+		if wall, known := wallBeside(d, side); known && wall < s.Wide {
+			add(nil, "the wall", side, wall, max(s.Thick, wood.Inch/2), -s.Wide, s.Wide+s.Thick)
+		}
 	}
 	return all
+}
+
+// wallBeside is how far the edge of a shut leaf is from the wall at that side of its assembly; false where the plan
+// states none.
+func wallBeside(d *plan.Door, side plan.Side) (wood.Length, bool) {
+	wall, less, cell, out := d.In.WallAt(side), d.Edges[side].Less, d.Cell[plan.Across], d.In.Outside[plan.Across]
+	apart := cell.From
+	if side.Far() {
+		apart = out.Length - cell.To()
+	}
+	return apart + less.Length + wall.Length, wall.Known() && less.Known() && cell.Known() && out.Known()
 }
 
 // sizeOfFront is how wide and how thick a door or the front of a drawer is.
@@ -164,12 +179,11 @@ func (n *near) cutShort(most wood.Length) []corner {
 
 // said is what became of it: "stays 1/16 clear of side "left"".
 func (n *near) said(p *plan.Plan) string {
-	called := plan.It(n.of).Called()
 	switch {
 	case n.meets:
-		return fmt.Sprintf("meets %s when it is open by %.0f degrees", called, n.degrees)
+		return fmt.Sprintf("meets %s when it is open by %.0f degrees", n.named, n.degrees)
 	case n.degrees > 0:
-		return fmt.Sprintf("comes within %s of %s, open by %.0f degrees", sized(p, n.least), called, n.degrees)
+		return fmt.Sprintf("comes within %s of %s, open by %.0f degrees", sized(p, n.least), n.named, n.degrees)
 	}
-	return fmt.Sprintf("stays %s clear of %s", sized(p, n.least), called)
+	return fmt.Sprintf("stays %s clear of %s", sized(p, n.least), n.named)
 }
