@@ -12,10 +12,10 @@ func useWords() []Word {
 		loadWord(InAssembly, "what each shelf that is drawn in it carries, save under drawers, spread evenly: on its area, or along its length", "40psf in `kind shelves`, 15psf in `kind kitchen`", func(owner any) **Load { return &owner.(*Assembly).Load }),
 		loadWord(InMember, "what lies on it, spread evenly: on its area, or along its length", "", func(owner any) **Load { return &memberOf(owner).Load }),
 		loadWord(InDrawer, "what lies on its bottom", "15psf", func(owner any) **Load { return &owner.(*Drawer).Load }),
-		holdsWord(InAssembly, "what it is for; books whose weight is not said stand on each shelf that is drawn in it, save under drawers", func(owner any) *[]*Holds { return &owner.(*Assembly).Holds }),
-		holdsWord(InMember, "what lies or stands on it", func(owner any) *[]*Holds { return &memberOf(owner).Holds }),
-		holdsWord(InSpace, "what stands, hangs or lies in it; books stand on the board under it", func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
-		holdsWord(InDrawer, "what lies in it", func(owner any) *[]*Holds { return &owner.(*Drawer).Holds }),
+		holdsWord(InAssembly, "what it is for; books whose weight is not said stand on each shelf that is drawn in it, save under drawers", "holds mattress 76 x 80 95lb", func(owner any) *[]*Holds { return &owner.(*Assembly).Holds }),
+		holdsWord(InMember, "what lies or stands on it: books; what else does is its `load`", "holds books", func(owner any) *[]*Holds { return &memberOf(owner).Holds }),
+		holdsWord(InSpace, "what stands, hangs or lies in it; books stand on the board under it", "holds mattress 76 x 80 95lb", func(owner any) *[]*Holds { return &owner.(*Space).Holds }),
+		holdsWord(InDrawer, "what lies in it: clothes or books; what else does is its `load`", "holds clothes 25lb", func(owner any) *[]*Holds { return &owner.(*Drawer).Holds }),
 		wallWord(),
 		setWord(),
 		within(Word{
@@ -59,11 +59,11 @@ func loadWord(in Place, doc, unsaid string, field func(owner any) **Load) Word {
 	}
 }
 
-func holdsWord(in Place, doc string, field func(owner any) *[]*Holds) Word {
+func holdsWord(in Place, doc, example string, field func(owner any) *[]*Holds) Word {
 	return Word{
 		Names: names("holds"), In: in, Opens: InLoad,
 		Doc:     doc,
-		Example: "holds mattress 76 x 80 95lb",
+		Example: example,
 		Slots: []Slot{
 			choice("what", "what stands, hangs or lies there", "holds books", "books clothes mattress", func(h *Holds) *Choice { return &h.What }).unnamed().must(),
 			pair("size", "of a mattress: wide x long", "holds mattress 76 x 80", func(h *Holds) *Pair { return &h.Size }).both().unnamed(),
