@@ -14,9 +14,11 @@ var stubUnglued = &Rule{
 where a panel of plywood or another sheet is glued into the groove all round, for then the sheet keeps the frame square. A solid
 panel must be free to move, and ties nothing.
 
+A frame that lies level between the sides of a case, as a dust frame under a drawer, is kept square by the case, and the rule lets it be.
+
 Glue the sheet in and say so: "glue edges"; or give the rails tenons of a full length, or loose tenons beside the stubs.`,
 	Sources: `Common practice, no source.`,
-	Sound:   `Stubs round a plywood panel that is glued; full tenons round a solid one.`,
+	Sound:   `Stubs round a plywood panel that is glued; full tenons round a solid one; a dust frame that lies level in a case.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 wood cherry { species "black cherry" ; sawn flat }
 frame leaf {
@@ -42,9 +44,15 @@ frame leaf {
 `,
 	Check: func(pass *Pass) {
 		p := pass.Plan
+		kept := make(map[*plan.Assembly]bool) // square, by the case in which they lie level
+		for in := range plan.AllOf[*plan.Placed](p) {
+			if in.Flat && in.In.Kind == plan.Case {
+				kept[in.Part.To] = true
+			}
+		}
 		for e := range ends(p) {
 			m, ok := e.Of.(*plan.Member)
-			if !ok || e.Joint.Kind.Is != plan.Stub || !e.Adds.Known() || tiedBySheet(m) {
+			if !ok || e.Joint.Kind.Is != plan.Stub || !e.Adds.Known() || tiedBySheet(m) || kept[m.In] {
 				continue
 			}
 			panels := panelsBeside(m)
