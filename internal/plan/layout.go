@@ -537,7 +537,7 @@ func solid(n Node, facing Side) bool {
 }
 
 // missing reports the sticks that do not say how much of their list, or of a room that is
-// shared out, they take: a stick never takes a share.
+// shared out, they take: a stick never takes a share, nor the depth of a case for its thickness.
 func (r *resolver) missing(a *Assembly) {
 	var told diag.Span
 	for _, m := range a.Members {
@@ -560,7 +560,8 @@ func (r *resolver) missing(a *Assembly) {
 			continue
 		}
 		for axis := Across; axis <= Behind; axis++ {
-			if boards[m.Word] || axis == list || axis == m.Grain || !sharedOut(m, axis) || r.memberFixed(m, axis).How != Unknown {
+			fills := sharedOut(m, axis) || a.Kind == Case && axis == m.Flat && axis == Behind
+			if boards[m.Word] || axis == list || axis == m.Grain || !fills || r.memberFixed(m, axis).How != Unknown {
 				continue
 			}
 			told = m.Name.Span
