@@ -46,7 +46,7 @@ so.`,
 	Figures: []*Figure{tipsFrom, scopeWeight, scopeVolume},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for _, s := range piecesIn(p, mayOpen) {
+		for s := range piecesIn(p, mayOpen) {
 			n := s.scoped(p)
 			if n == nil {
 				continue

@@ -60,7 +60,7 @@ doors; for panes near the floor as the figure says. Neither was written for furn
 				}
 			}
 		}
-		for _, s := range piecesIn(p, func(a *plan.Assembly, _ []*plan.Member) bool { return standsTall(pass, a) }) {
+		for s := range piecesIn(p, func(a *plan.Assembly, _ []*plan.Member) bool { return standsTall(pass, a) }) {
 			if s.anchored() != nil {
 				continue // it may hang
 			}

@@ -35,7 +35,7 @@ and the local code go before this: 27 clear for knees (306.3).`,
 	Good:    dinner(29, "places 4"),
 	Figures: []*Figure{kneesHigh, kneesDeep, perPlace},
 	Check: func(pass *Pass) {
-		for _, s := range satAt(pass) {
+		for s := range satAt(pass) {
 			checkKnees(pass, s)
 		}
 	},

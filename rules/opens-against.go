@@ -28,7 +28,7 @@ that is to open only as far as the wall lets it.`,
 	Good: inCorner("wall left 1 1/2", "opens 90deg"),
 	Check: func(pass *Pass) {
 		var said onePer[diag.Span]
-		for _, s := range piecesIn(pass.Plan, func(a *plan.Assembly, _ []*plan.Member) bool { return a.Root != nil }) {
+		for s := range piecesIn(pass.Plan, func(a *plan.Assembly, _ []*plan.Member) bool { return a.Root != nil }) {
 			leaves := s.leaves(pass.Plan)
 			if len(leaves) == 0 {
 				continue

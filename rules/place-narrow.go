@@ -27,7 +27,7 @@ each.`,
 	Good:    dinner(29, "places 6"),
 	Figures: []*Figure{perPlace, perSeat},
 	Check: func(pass *Pass) {
-		for _, s := range satAt(pass) {
+		for s := range satAt(pass) {
 			checkPlaces(pass, s)
 		}
 	},

@@ -4,6 +4,7 @@ package rules
 
 import (
 	"cmp"
+	"iter"
 	"slices"
 
 	"plancheck/internal/plan"
@@ -16,9 +17,9 @@ var perPlace = &Figure{
 	Source: "24 in (600 mm): several pages for makers and diners; 21 in at least and 25 usual: a page on the space that dining takes", Dim: lang.Length, Length: 24 * wood.Inch, Metric: 600 * wood.Millimetre,
 }
 
-// satAt are the pieces that stand on the floor by themselves and at which, or on which, people sit. What is fixed to a
+// satAt ranges over the pieces that stand on the floor by themselves and at which, or on which, people sit. What is fixed to a
 // wall may hang anywhere.
-func satAt(pass *Pass) []*onFloor {
+func satAt(pass *Pass) iter.Seq[*onFloor] {
 	pieces := piecesIn(pass.Plan, func(a *plan.Assembly, _ []*plan.Member) bool {
 		switch a.Use.Is {
 		case "table", "desk", "counter", "bench", "chair":
@@ -26,7 +27,13 @@ func satAt(pass *Pass) []*onFloor {
 		}
 		return false
 	})
-	return slices.DeleteFunc(pieces, func(s *onFloor) bool { return s.anchored() != nil })
+	return func(yield func(*onFloor) bool) {
+		for s := range pieces {
+			if s.anchored() == nil && !yield(s) {
+				return
+			}
+		}
+	}
 }
 
 // surface is what one sits at or on: the highest top or lid, and the height of its upper face above the floor.

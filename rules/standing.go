@@ -4,6 +4,7 @@ package rules
 // balances, and whether a wall holds it.
 
 import (
+	"iter"
 	"slices"
 
 	"plancheck/internal/diag"
@@ -25,24 +26,26 @@ type onFloor struct {
 // mostWithin bounds the work on one piece: of one in which more stands nothing is said.
 const mostWithin = 2000
 
-// piecesIn are the assemblies that stand by themselves, and in which not too much stands to be looked at. wanted
+// piecesIn ranges over the assemblies that stand by themselves, and in which not too much stands to be looked at. wanted
 // says which are worth a look.
-func piecesIn(p *plan.Plan, wanted func(*plan.Assembly, []*plan.Member) bool) []*onFloor {
-	walls := fixedToWall(p)
-	var all []*onFloor
-	for _, a := range p.Assemblies {
-		if a.Text == "" || a.Used() || !wanted(a, p.TopsOver(a)) {
-			continue
+func piecesIn(p *plan.Plan, wanted func(*plan.Assembly, []*plan.Member) bool) iter.Seq[*onFloor] {
+	return func(yield func(*onFloor) bool) {
+		walls := fixedToWall(p)
+		for _, a := range p.Assemblies {
+			if a.Text == "" || a.Used() || !wanted(a, p.TopsOver(a)) {
+				continue
+			}
+			things, ok := a.Within(mostWithin)
+			if !ok {
+				continue
+			}
+			s := &onFloor{Assembly: a, subject: plan.PathOf(a), tops: p.TopsOver(a), things: things, walls: walls}
+			s.balance, s.balanced = p.Balance(a)
+			if !yield(s) {
+				return
+			}
 		}
-		things, ok := a.Within(mostWithin)
-		if !ok {
-			continue
-		}
-		s := &onFloor{Assembly: a, subject: plan.PathOf(a), tops: p.TopsOver(a), things: things, walls: walls}
-		s.balance, s.balanced = p.Balance(a)
-		all = append(all, s)
 	}
-	return all
 }
 
 // called is what a message calls it: what it is for, where the plan says so.

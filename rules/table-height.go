@@ -47,7 +47,7 @@ accessible, the standard and the local code go before this: 28 to 34 for the top
 	Good:    dinner(29, "places 4"),
 	Figures: []*Figure{tableLow, tableHigh, counterLow, counterHigh, barLow, barHigh, seatLow, seatHigh},
 	Check: func(pass *Pass) {
-		for _, s := range satAt(pass) {
+		for s := range satAt(pass) {
 			checkHeight(pass, s)
 		}
 	},

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -57,7 +58,7 @@ func standsAs(t *testing.T, text string) (*Pass, *onFloor) {
 			t.Fatalf("%s\n%s", f.Message, text)
 		}
 	}
-	all := piecesIn(p, func(*plan.Assembly, []*plan.Member) bool { return true })
+	all := slices.Collect(piecesIn(p, func(*plan.Assembly, []*plan.Member) bool { return true }))
 	if len(all) != 1 || !all[0].balanced {
 		t.Fatalf("%d pieces\n%s", len(all), text)
 	}

@@ -78,7 +78,7 @@ top slab { of maple ; thick 3/4 ; over stand ends 2 front 1 back 1 }
 	Figures: []*Figure{leanLoad, leanLight, sitLoad, sitIn},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for _, s := range piecesIn(p, leanedOn) {
+		for s := range piecesIn(p, leanedOn) {
 			if !s.balanced || s.Use.Is == "" && !s.onLegs() || s.anchored() != nil {
 				continue
 			}

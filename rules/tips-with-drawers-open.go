@@ -43,7 +43,7 @@ a desk.`,
 	Figures: []*Figure{climber, tipsFrom},
 	Check: func(pass *Pass) {
 		p := pass.Plan
-		for _, s := range piecesIn(p, hasDrawers) {
+		for s := range piecesIn(p, hasDrawers) {
 			high := s.Outside[plan.Down]
 			if !s.holds("clothes") && (s.Use.Is != "" && s.Use.Is != "shelves" || !s.stacked()) {
 				continue
