@@ -67,8 +67,8 @@ func checkCatch(pass *Pass, d *plan.Door) {
 		hung, turns, pivot = plan.Lower, true, "its foot"
 	}
 	wide := d.Size[hung.Axis()]
-	if g := d.Grooves; lifted && g != nil && g.Top.How != plan.Unknown {
-		return // the groove above holds it
+	if g := d.Grooves; lifted && (d.Held.Is != "" || g != nil && g.Top.How != plan.Unknown) {
+		return // a strip, a key or the groove above holds it
 	}
 	if !turns || d.Leans == nil || !d.Leans.Force.Known() || !d.Leans.At.Known() || !wide.Known() || len(d.Latches) == 0 {
 		return

@@ -21,9 +21,11 @@ var liftOutFalls = &Rule{
 whoever shuts a drawer above it; when the wood is driest there is less.
 
 Let the leaf keep 1/8 or more in the upper groove, and make that groove deeper by as much, so that the leaf still comes out. Where it keeps nothing, that is an error.
-A leaf that stands in a lower groove alone wants a catch, a lock or a bolt at its top.`,
+A leaf that stands in a lower groove alone wants a catch, a lock or a bolt at its top, or a strip that comes off or a key that is drawn ("held strip",
+"held key").`,
 	Sources: `The 1/8 is common practice, no source. ` + movementSource,
-	Sound:   `A leaf that keeps 1/8 when it is driest; one in a lower groove, with a catch at its top.`,
+	Sound:   `A leaf that keeps 1/8 when it is driest; one in a lower groove, with a catch at its top, or behind a strip that
+comes off.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 sheet ply { kind plywood ; species "yellow birch" ; thick 3/4 ; actual 3/4 ; emission "TSCA Title VI" }
 sheet thin { kind plywood ; species "yellow birch" ; thick 1/4 ; actual 1/4 ; emission "TSCA Title VI" }
@@ -49,11 +51,11 @@ case cupboard {
 				checkKeeps(pass, l)
 				continue
 			}
-			if g := d.Grooves; g != nil && g.Bottom.Known() && g.Top.How == plan.Unknown && len(d.Latches) == 0 && d.Hang.Is == "lift-out" {
+			if g := d.Grooves; g != nil && g.Bottom.Known() && g.Top.How == plan.Unknown && len(d.Latches) == 0 && d.Held.Is == "" && d.Hang.Is == "lift-out" {
 				pass.Report(diag.Finding{
 					Subject: plan.PathOf(d), Span: g.Span,
 					Message: fmt.Sprintf("%s stands in a lower groove, and nothing holds its top", titled(&d.Item)),
-					Fixes:   []diag.Fix{{Title: "give it a catch, a lock or a bolt at its top, or a groove above"}},
+					Fixes:   []diag.Fix{{Title: "give it a catch, a lock or a bolt at its top, or a groove above; or say what holds it: `held strip`, `held key`"}},
 				})
 			}
 		}

@@ -419,6 +419,7 @@ type Door struct {
 	Fit     Fit
 	Reveal  *Reveal
 	Hang    Choice // left, right, top, bottom, back; lift-out
+	Held    Choice // of one that is lifted out: strip, key
 	Hinges  []*HardwareUse
 	Latches []*HardwareUse // latch, catch, lock, bolt
 	Handles []*HardwareUse

@@ -85,6 +85,7 @@ func doorSlots(hang string) []Slot {
 		leafSlot(),
 		choice("grain", "which way the grain of a leaf runs that is a board or a part", "grain across", "across down", func(d *Door) *Choice { return &d.Leaf.GrainSaid }).or("down"),
 		choice("hang", "which edge it turns on; or it is lifted out", "hang left", hang, func(d *Door) *Choice { return &d.Hang }),
+		choice("held", "what keeps one that is lifted out: a strip that comes off first, or a key that is drawn", "held strip", "strip key", func(d *Door) *Choice { return &d.Held }),
 		figure("opens", "how far it opens", "opens 110deg", func(d *Door) *Figure { return &d.Opens }, lang.Angle).or("its hinge's"),
 		flag("active", "of a pair, the one that opens first", "active", func(d *Door) *Flag { return &d.Active }),
 		figure("bevel", "the slope of its latch edge", "bevel 3deg", func(d *Door) *Figure { return &d.Bevel }, lang.Angle).or("0deg"),
