@@ -24,7 +24,7 @@ Let the leaf keep 1/8 or more in the upper groove, and make that groove deeper b
 A leaf that stands in a lower groove alone wants a catch, a lock or a bolt at its top, or a strip that comes off or a key that is drawn ("held strip",
 "held key").`,
 	Sources: `The 1/8 is common practice, no source. ` + movementSource,
-	Sound:   `A leaf that keeps 1/8 when it is driest; one in a lower groove, with a catch at its top, or behind a strip that
+	Sound: `A leaf that keeps 1/8 when it is driest; one in a lower groove, with a catch at its top, or behind a strip that
 comes off.`,
 	Bad: `climate { shop 8% ; dry 6% ; humid 11% }
 sheet ply { kind plywood ; species "yellow birch" ; thick 3/4 ; actual 3/4 ; emission "TSCA Title VI" }
