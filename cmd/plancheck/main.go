@@ -16,7 +16,7 @@ func main() {
 	if os.Getenv("GOGC") == "" {
 		// Nearly all that a check makes lives until its plan is judged: looking for what does not,
 		// as often as Go does by itself, takes a third of the time and finds little.
-		debug.SetGCPercent(400)
+		debug.SetGCPercent(300)
 	}
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }
