@@ -180,3 +180,15 @@ func openingTo(degrees float64) iter.Seq[float64] {
 		yield(degrees)
 	}
 }
+
+// eachFront looks at every front of a drawer and every door, and reports what is alike once.
+func eachFront(pass *Pass, check func(*Pass, *onePer[drawerAt], plan.Node)) {
+	var said onePer[drawerAt]
+	for d := range plan.AllOf[*plan.Drawer](pass.Plan) {
+		check(pass, &said, d)
+	}
+	for d := range plan.AllOf[*plan.Door](pass.Plan) {
+		check(pass, &said, d)
+	}
+	said.report(pass)
+}

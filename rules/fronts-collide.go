@@ -56,16 +56,7 @@ case chest {
 }
 `,
 	Figures: []*Figure{frontsApart},
-	Check: func(pass *Pass) {
-		var said onePer[drawerAt]
-		for d := range plan.AllOf[*plan.Drawer](pass.Plan) {
-			checkCollide(pass, &said, d)
-		}
-		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			checkCollide(pass, &said, d)
-		}
-		said.report(pass)
-	},
+	Check:   func(pass *Pass) { eachFront(pass, checkCollide) },
 }
 
 // checkCollide holds the laps of a front and of those beside it against what is between them.

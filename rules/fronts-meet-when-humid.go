@@ -42,16 +42,7 @@ case cupboard {
 }
 `,
 	Figures: []*Figure{bindSpare},
-	Check: func(pass *Pass) {
-		var said onePer[drawerAt]
-		for d := range plan.AllOf[*plan.Drawer](pass.Plan) {
-			checkSwell(pass, &said, d)
-		}
-		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			checkSwell(pass, &said, d)
-		}
-		said.report(pass)
-	},
+	Check:   func(pass *Pass) { eachFront(pass, checkSwell) },
 }
 
 // checkSwell holds the gaps between a front and those beside it against what both grow into them.

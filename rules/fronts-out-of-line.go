@@ -46,16 +46,7 @@ case cupboard {
 }
 `,
 	Figures: []*Figure{nearlyInLine},
-	Check: func(pass *Pass) {
-		var said onePer[drawerAt]
-		for d := range plan.AllOf[*plan.Drawer](pass.Plan) {
-			checkInLine(pass, &said, d)
-		}
-		for d := range plan.AllOf[*plan.Door](pass.Plan) {
-			checkInLine(pass, &said, d)
-		}
-		said.report(pass)
-	},
+	Check:   func(pass *Pass) { eachFront(pass, checkInLine) },
 }
 
 // checkInLine holds the upper and the lower edge of a front against those of the fronts at its sides. Of two the one is
